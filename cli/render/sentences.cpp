@@ -74,14 +74,15 @@ bool only_pepper(const Prediction& p) {
 }
 
 std::string answer_first(const AdaptAnswer& a) {
-    const std::string name = a.base.title + ": ";
+    const auto named = [&](const std::string& words) { return a.base.title.empty() ? capital(words) : a.base.title + ": " + words; };
     if (a.variants.empty())
-        return name + (a.reach.empty() ? "nothing found does what was asked."
-                                       : "nothing found does what was asked, or brings it nearer than the formula as it stands.");
+        return named(a.reach.empty() ? "nothing found does what was asked."
+                                     : "nothing found does what was asked, or brings it nearer than the formula as it stands.");
     if (!a.conflict.empty())
-        return name + "nothing found does " + (a.conflict.size() > 1 ? "all that" : "what") + " was asked; what comes nearest is below.";
+        return named("nothing found does " + std::string(a.conflict.size() > 1 ? "all that" : "what") +
+                     " was asked; what comes nearest is below.");
     const auto n = a.variants.size();
-    return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
+    return named(n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
 }
 
 namespace {

@@ -26,6 +26,10 @@ std::string why_no_kill(const Prediction& prediction, Units units);
 /// Whether all that bites is pepper, ginger and the like.
 bool only_pepper(const Prediction& prediction);
 
+/// What is said of the heat of one that has no chile in it.
+inline constexpr std::string_view no_chile_in_it =
+    "There is no chile in it: what bites is pepper, ginger or the like, and it fades sooner.";
+
 std::string answer_first(const AdaptAnswer& answer);
 
 /// What of the reading stands before everything else: what of a list is not used, for it may not be fit to be eaten.

@@ -11,7 +11,7 @@
 #include "adapt/distance/nearness.hpp"
 #include "adapt/goals/request.hpp"
 #include "adapt/infeasibility/conflict.hpp"
-#include "adapt/infeasibility/missing_salt.hpp"
+#include "adapt/infeasibility/held_at_most.hpp"
 #include "adapt/infeasibility/nearest_numbers.hpp"
 #include "adapt/infeasibility/nothing_to_take.hpp"
 #include "adapt/infeasibility/reach.hpp"
@@ -31,9 +31,11 @@
 #include "adapt/variants/from_a_shop.hpp"
 #include "adapt/variants/left_out_notes.hpp"
 #include "adapt/variants/loose_cautions.hpp"
+#include "adapt/variants/missing_salt.hpp"
 #include "adapt/variants/still_short.hpp"
 #include "adapt/variants/title_food.hpp"
 #include "adapt/variants/variant_list.hpp"
+#include "adapt/variants/variant_maker.hpp"
 #include "adapt/variants/variant_name.hpp"
 #include "adapt/verification/verify.hpp"
 #include "core/band.hpp"
@@ -66,7 +68,8 @@ public:
           problem_(make_careful_problem()),
           base_drawn_(formula, context.sampled()),
           base_states_(base_drawn_.states()),
-          drawn_(formula, base_states_, problem_, distance_, stock_, context, request.sure) {}
+          drawn_(formula, base_states_, problem_, distance_, stock_, context, request.sure),
+          maker_(formula, request, base_states_, distance_, stock_, graph_, context) {}
 
     // It lends its own parts.
     Adapt(const Adapt&) = delete;
@@ -74,7 +77,7 @@ public:
 
     AdaptAnswer answer() {
         AdaptAnswer answer;
-        answer.base = predicted(formula_, base_drawn_, base_states_);
+        answer.base = maker_.predicted(formula_, base_drawn_, base_states_);
         answer.presumed = stock_.presumed();
         answer.excluded = stock_.excluded();
         if (auto opposed = contradiction(distance_.goals(), distance_.base()); !opposed.empty()) {
@@ -97,10 +100,7 @@ public:
             return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);
-        if (!kept_lines_missing() && !stopped_ && !distance_.goals().empty() && answer.variants.empty()) {
-            problem_ = make_careful_problem(Leeway::all);
-            search(answer);
-        }
+        if (!kept_lines_missing() && !stopped_ && !distance_.goals().empty()) look_with_all_leeway(answer);
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
         if (auto against = ideas_not_followed(request_, formula_, answer.variants, context_.knowledge()); !against.empty()) {
             answer.conflict = std::move(against);
@@ -114,7 +114,7 @@ public:
     // Only what has all the goals; nothing is said of why there is none.
     AdaptAnswer having() {
         AdaptAnswer answer;
-        answer.base = predicted(formula_, base_drawn_, base_states_);
+        answer.base = maker_.predicted(formula_, base_drawn_, base_states_);
         search(answer);
         if (!stopped_ && answer.variants.empty()) {
             problem_ = make_careful_problem(Leeway::all);
@@ -127,7 +127,7 @@ public:
     // As far towards what was asked as it is worth what the sausage loses by it.
     AdaptAnswer part_way() {
         AdaptAnswer answer;
-        answer.base = predicted(formula_, base_drawn_, base_states_);
+        answer.base = maker_.predicted(formula_, base_drawn_, base_states_);
         std::vector<std::string> aims;
         for (const auto& goal : distance_.goals()) aims.push_back(goal.want);
         best_effort(answer, aims);
@@ -152,7 +152,7 @@ public:
         for (std::size_t way = 1; way < problem_.processes.size(); ++way)
             if (left(way) < left(best)) best = way;
         const Plan plan{best, std::vector<double>(problem_.moves.size(), 0.0), 0, problem_.processes[best].price};
-        return variant_of(drawn_.weighed_out(plan), answer.base);
+        return maker_.variant_of(drawn_.weighed_out(plan), problem_, answer.base);
     }
 
 private:
@@ -168,13 +168,6 @@ private:
         Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_, leeway);
         for (auto& way : problem.processes) way.changes.insert(way.changes.begin(), care.done.begin(), care.done.end());
         return problem;
-    }
-
-    Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
-        Prediction p = predict_formula(formula, batch, states, context_.evaluator);
-        mark_safety(p, formula, context_.evaluator, context_.options.rules);
-        if (any_asks(distance_.goals(), Property::bind, Goal::Kind::at_most)) leave_out_how_to_bind(p.cautions);
-        return p;
     }
 
     bool kept_lines_missing() const {
@@ -209,6 +202,9 @@ private:
         if (!stopped_) put_nearest_found_first(answer);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front());
+        if (!answer.variants.empty())
+            for (auto& held : held_at_most(formula_, answer.variants.front().formula, stock_, context_))
+                answer.reach.push_back(std::move(held));
         leave_out_idle(answer.variants, problem_.all_there());
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
@@ -230,21 +226,12 @@ private:
         const auto put_first = [&](std::optional<AdaptAnswer> found) {
             if (!found || found->variants.empty()) return;
             Variant first = std::move(found->variants.front());
-            first.wants = judged_wants(answer.base, first.prediction, SampledBatch(first.formula, context_.sampled()).states());
+            first.wants = maker_.judged_wants(answer.base, first.prediction, SampledBatch(first.formula, context_.sampled()).states());
             put_nearest_first(answer, std::move(first), request_.top);
         };
         put_first(nearest_by_numbers(distance_, answer.base.properties,
                                      [&](const std::vector<Goal>& goals) { return having(goals, request_.sure); }));
         put_first(surest(request_.sure, [&](double sure) { return having(distance_.goals(), sure); }));
-    }
-
-    std::vector<WantResult> judged_wants(const Prediction& base, const Prediction& after, const std::vector<State>& states) const {
-        std::vector<WantResult> wants;
-        for (const auto& goal : distance_.goals())
-            wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, after.properties[goal.property], base_states_,
-                                   states, request_.sure));
-        tell_all_together(wants, distance_.goals(), distance_, base_states_, states);
-        return wants;
     }
 
     // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
@@ -277,6 +264,28 @@ private:
         show(found, distance_.goals(), answer);
         if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
         if (!stopped_ && request_.changes == 0 && !distance_.goals().empty()) look_among_fewer(answer, asked);
+    }
+
+    // Where nothing was found; or, of a number that was asked for, only what is another sausage: who asks for more of it finds his answer
+    // among more moves, and that has this as well.
+    void look_with_all_leeway(AdaptAnswer& answer) {
+        const bool number = std::any_of(distance_.goals().begin(), distance_.goals().end(), [](const Goal& g) { return g.condition; });
+        const bool far = number && !answer.variants.empty() && answer.variants.front().nearness >= Nearness::another;
+        if (!answer.variants.empty() && !far) return;
+        AdaptAnswer further;
+        further.base = answer.base;
+        problem_ = make_careful_problem(Leeway::all);
+        search(further);
+        answer.plans_visited += further.plans_visited;
+        const double gained = context_.constant("advice.moves.leeway-gains");
+        if (answer.variants.empty() ||
+            (!further.variants.empty() && further.variants.front().distance <= answer.variants.front().distance - gained)) {
+            answer.variants = std::move(further.variants);
+            answer.proved = further.proved;
+            answer.gap = further.gap;
+        } else if (far) {
+            problem_ = make_careful_problem();
+        }
     }
 
     // A plan of many changes was balanced from many changes: of fewer there may be a nearer one in another basin.
@@ -324,7 +333,8 @@ private:
         answer.plans_visited += found.visited;
         answer.proved = found.proved;
         answer.gap = found.gap;
-        for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        for (auto& tried : weighed_out(found.plans, goals))
+            answer.variants.push_back(maker_.variant_of(std::move(tried), problem_, answer.base));
         put_in_order(answer.variants, [this](const std::string& food) { return had(food); });
         answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, request_.top)));
     }
@@ -344,7 +354,8 @@ private:
         std::vector<WeighedPlan> all;
         for (const auto& plan : plans) {
             WeighedPlan tried = drawn_.weighed_out(plan);
-            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, distance_, context_.nominal());
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, distance_,
+                                          {base_states_, tried.states, request_.sure}, context_.nominal());
             if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
@@ -388,58 +399,6 @@ private:
         }
     }
 
-    Variant variant_of(WeighedPlan tried, const Prediction& base) {
-        Variant v;
-        const Plan& plan = tried.plan;
-        const auto hotter = cook_through(tried.built.formula, base, context_);
-        if (cook_as_needed(tried.built.formula, context_) || hotter) {
-            tried.batch = SampledBatch(tried.built.formula, context_.sampled());
-            tried.states = tried.batch.states();
-        }
-        const auto lost = lost_shares(problem_, plan.grams);
-        Compared compared = compared_with(formula_, tried.built, problem_, lost, context_);
-        // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
-        const double square = distance_.square(compared.variant, compared.after);
-        v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
-        // The number that is shown is the one that the verdict goes by.
-        const double whole = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
-        v.distance = as_named(whole, distance_, compared.variant, compared.after);
-        v.nearness = nearness_of(v.distance, context_);
-        v.table_reason = at_the_table(distance_, compared);
-        v.table = in_full(v.table_reason);
-        v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
-        tell_of_packets(v.prediction, request_.without, context_.knowledge());
-        for (auto& gone : title_foods_gone(formula_, tried.built.formula, context_.knowledge()))
-            v.prediction.cautions.push_back(std::move(gone));
-        // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
-        for_each_property([&](Property p) {
-            compared.before.properties[p] = base.properties[p].mid;
-            compared.after.properties[p] = v.prediction.properties[p].mid;
-        });
-        v.edits = explain_edits(tried.built, problem_, hard_goals(distance_), compared,
-                                alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
-        leave_out_of_notes(v.edits, formula_, request_, stock_, context_.knowledge());
-        if (hotter) v.edits.push_back(*hotter);
-        for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));
-        v.new_allergens = new_allergens(base, v.prediction);
-        v.new_cautions = new_cautions(base, v.prediction);
-        v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
-        if (auto salt = salt_would_bind(formula_, tried.built.formula.process, distance_, context_))
-            v.gives_back.insert(v.gives_back.begin(), std::move(*salt));
-        for (auto& short_of : what_is_still_short(tried.built.formula, distance_, v.prediction, context_))
-            v.gives_back.insert(v.gives_back.begin(), std::move(short_of));
-        v.formula = std::move(tried.built.formula);
-        name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
-        put_on_the_plate(v.formula, v.gives_back);
-        v.prediction.title = v.formula.title;
-        const Differences d = differences_between(base_states_, tried.states);
-        v.differences = d.properties;
-        v.colour_rested = d.rested;
-        v.colour_cooked = d.cooked;
-        v.wants = judged_wants(base, v.prediction, tried.states);
-        return v;
-    }
-
     const Formula& formula_;
     const AdaptRequest& request_;
     const Context& context_;
@@ -452,6 +411,7 @@ private:
     SampledBatch base_drawn_;
     std::vector<State> base_states_;
     DrawnPlans drawn_;
+    VariantMaker maker_;
     bool stopped_ = false;  // by the maker
 };
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "adapt/distance/met.hpp"
-#include "adapt/infeasibility/missing_salt.hpp"
+#include "adapt/variants/missing_salt.hpp"
 #include "adapt/variants/variant_list.hpp"
 #include "evaluate/batch.hpp"
 #include "knowledge/kinds.hpp"

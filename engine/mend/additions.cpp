@@ -31,7 +31,13 @@ class AdditionsBuilder {
 public:
     AdditionsBuilder(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
                      const Context& context, const Struck& struck)
-        : stock_(stock), distance_(distance), mending_(mending), context_(context), knowledge_(context.knowledge()), struck_(struck) {
+        : stock_(stock),
+          distance_(distance),
+          mending_(mending),
+          context_(context),
+          most_of_(mass, context),
+          knowledge_(context.knowledge()),
+          struck_(struck) {
         problem_.formula = mass;
         problem_.start_total = start;
         for (const auto& line : mass.lines) {
@@ -323,7 +329,7 @@ private:
     const Distance& distance_;
     const Mending& mending_;
     const Context& context_;
-    const Proportions most_of_{context_};
+    const Proportions most_of_;
     const Knowledge& knowledge_;
     Problem problem_;
     std::set<std::string> allergens_;

@@ -245,6 +245,13 @@ bool orange_pink(const Lab& lab, Doneness done) {
            chroma_of(lab) >= strong_from;
 }
 
+// White fish, raw: neither pink nor yet brown.
+std::string_view word_of_raw_white(const Lab& lab, Doneness done) {
+    constexpr double light_from = 50, white_from = 58, red_to = 2.5, pale_to = 12;
+    if (done != Doneness::raw || lab.L < light_from || std::abs(lab.a) > red_to || chroma_of(lab) > pale_to) return {};
+    return lab.L < white_from ? "greyish" : "greyish white";
+}
+
 // Turmeric, saffron: no survey name near it is a cook's.
 std::string_view word_of_yellow(const Lab& lab) {
     constexpr double strong_from = 26, orange_to = 70, green_from = 90, light_from = 58, dark_to = 40;
@@ -256,7 +263,7 @@ std::string_view word_of_yellow(const Lab& lab) {
 }  // namespace
 
 bool colour_is_surveyed(const Lab& lab, Doneness done) {
-    if (!word_of_yellow(lab).empty()) return false;
+    if (!word_of_yellow(lab).empty() || !word_of_raw_white(lab, done).empty()) return false;
     constexpr double red_from = 8, pink_from = 2;
     if (brown_of_spice(lab, done)) return true;
     if (orange_pink(lab, done) || (done == Doneness::cooked && !word_of_pale(lab).empty())) return false;
@@ -267,13 +274,14 @@ bool colour_is_surveyed(const Lab& lab, Doneness done) {
 
 std::string_view colour_word(const Lab& lab, Doneness done) {
     if (const auto yellow = word_of_yellow(lab); !yellow.empty()) return yellow;
+    if (const auto white = word_of_raw_white(lab, done); !white.empty()) return white;
     if (colour_is_surveyed(lab, done)) return surveyed_name(lab).word;
     if (orange_pink(lab, done)) return "orange-pink";
     if (const auto pale = word_of_pale(lab); done == Doneness::cooked && !pale.empty()) return pale;
-    constexpr double pale_from = 48, yellow_from = 55, khaki_from = 80, yellow_to = 180;
+    constexpr double pale_from = 48, raw_pale_from = 46, yellow_from = 55, khaki_from = 80, yellow_to = 180;
     const double hue = hue_of(lab);
     if (is_red(lab)) return "red";
-    if (done == Doneness::raw && hue < pink_to_hue) return lab.L < pale_from ? surveyed_name(lab).word : "pale pink";
+    if (done == Doneness::raw && hue < pink_to_hue) return lab.L < raw_pale_from ? surveyed_name(lab).word : "pale pink";
     if (hue < yellow_from || hue >= yellow_to) return "pink";
     return lab.L < pale_from ? "brown" : hue < khaki_from ? "tan" : "khaki";
 }

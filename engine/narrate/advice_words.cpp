@@ -126,6 +126,17 @@ std::string short_of(const Reason& r, Units units) {
     return "what is on hand" + (lines.empty() ? "" : " (" + lines + ")");
 }
 
+// "chicken skin goes no further: 200 g in a kilo is the most that is good in a sausage"
+std::string held_at_most(const Reason& r, Units units) {
+    const double most = r.figures.front().after;
+    if (r.role == "binders")
+        return "flour, crumbs and starch go no further: together " + three_figures(most) + " % of such a batch is the most";
+    const std::string food = listed(r.foods) + " goes no further: ";
+    if (r.role == "list") return food + "all " + weight_in(most, units) + " that there is are in it";
+    if (r.role == "kilo") return food + three_figures(most) + " g in a kilo is the most that is good in a sausage";
+    return food + "of a binder that was not in it, " + three_figures(most) + " % of such a batch is the most";
+}
+
 // "salt is 1.80 % of batch, asked for 1.50; by itself it can be met, with all that is asked it comes to 1.62."
 std::string within_reach(const Reason& r) {
     const Figure *now = r.figures.empty() ? nullptr : &r.figures.front(), *asked = figure(r, "asked for");
@@ -234,6 +245,8 @@ std::string advice_words(const Reason& r, Units units) {
             return so_much(r, units);
         case ReasonKind::within_reach:
             return within_reach(r);
+        case ReasonKind::held_at_most:
+            return held_at_most(r, units);
         case ReasonKind::stopped_before:
             return "the search was stopped before it found a plan that meets every want";
         case ReasonKind::none_within_limits:

@@ -75,6 +75,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "not-known-here",
                                                                        "no-new-allergens",
                                                                        "within-reach",
+                                                                       "held-at-most",
                                                                        "stopped-before",
                                                                        "none-within-limits",
                                                                        "nothing-to-taste",

@@ -123,8 +123,8 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::salt:
             return salt(r, units);
         case ReasonKind::fat:
-            return moved(r, "keeps it as rich as it was", r.role == "firmness" ? "fat stays soft, lean sets firm" : "makes it richer",
-                         r.role == "firmness" ? "lean sets firm, fat stays soft" : "makes it leaner");
+            if (r.role == "firmness") return rises(r) ? "fat stays soft, lean sets firm" : "lean sets firm, fat stays soft";
+            return moved(r, "keeps it as rich as it was", "makes it richer", "makes it leaner");
         case ReasonKind::green:
             return moved(r, "keeps it as green as it was", "makes it greener", "makes it less green");
         case ReasonKind::drier_paste:

@@ -420,6 +420,10 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     for (const auto& step : extra) add({step, std::nullopt});
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
+    if (food.prepared.size() > line.prepared.size())  // in the order of the bench: blanched and squeezed before it is pureed
+        std::stable_sort(food.prepared.begin(), food.prepared.end(), [&](const Prepared& one, const Prepared& other) {
+            return knowledge.preparation(one.preparation)->order < knowledge.preparation(other.preparation)->order;
+        });
     return food;
 }
 

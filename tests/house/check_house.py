@@ -40,7 +40,7 @@ inner = {
         "moves": {"goals", "distance"},
         "search": {"goals", "distance", "moves"},
         "variants": {"goals", "distance", "moves", "search"},
-        "verification": {"moves"},
+        "verification": {"moves", "distance"},
         "infeasibility": {"goals", "distance", "moves", "search", "variants"},
     },
 }

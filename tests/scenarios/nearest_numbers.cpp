@@ -51,7 +51,7 @@ TEST_CASE("nearest numbers: what is met is not told as not to be found, and what
     for (const auto& wants : {std::vector<std::string>{"loss<=17", "salt<=1.5"}, {"loss<=15"}}) {
         const auto answer = asked(salted, wants);
         REQUIRE_FALSE(answer.variants.empty());
-        REQUIRE(answer.reach.size() == wants.size());
+        REQUIRE(wants_reached(answer) == wants.size());
         for (std::size_t w = 0; w < wants.size(); ++w) {
             const std::string says = in_full(answer.reach[w]);
             CAPTURE(says);

@@ -157,7 +157,7 @@ TEST_CASE("wants: greener puts care before leaf, the acid last, and says plainly
     const auto told =
         std::find_if(red.gives_back.begin(), red.gives_back.end(), [](const Reason& r) { return r.kind == ReasonKind::not_green_yet; });
     REQUIRE(told != red.gives_back.end());
-    // How much leaf would, where there is so much that is still a sausage.
+    // How much leaf would, where the page then calls it green and so much is still a sausage.
     const Variant pale = first(
         "Pale bank (invented)\n2000 g pork shoulder\n200 g pork backfat\n60 g spinach, blanched 1 min, squeezed\n40 g "
         "parsley\n34 g salt\n" +
@@ -166,9 +166,18 @@ TEST_CASE("wants: greener puts care before leaf, the acid last, and says plainly
     const auto so_much =
         std::find_if(pale.gives_back.begin(), pale.gives_back.end(), [](const Reason& r) { return r.kind == ReasonKind::not_green_yet; });
     REQUIRE(so_much != pale.gives_back.end());
-    REQUIRE(so_much->figures.size() == 2);
-    CHECK(so_much->figures[0].after > 150);
-    CHECK(so_much->figures[1].after < 15);
+    if (so_much->figures.empty()) return;  // no leaf that a sausage takes
+    Formula green = pale.formula;
+    std::erase_if(green.lines, [](const Line& line) { return line.ingredient == "spinach"; });
+    Line leaf;
+    leaf.ingredient = "spinach";
+    const double grams = so_much->figures[0].after;
+    leaf.grams = {grams, grams, grams};
+    leaf.prepared = {{"blanched", 1.0}, {"squeezed", std::nullopt}};
+    green.lines.push_back(std::move(leaf));
+    static const Engine opened = expect(Engine::open({}));
+    const std::string word = expect(opened.predict(green)).rested.word;
+    CHECK((word == "green" || word == "pale green" || word == "olive"));
 }
 
 // What each edit of a line moves by itself, in the formula as it was.

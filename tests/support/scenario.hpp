@@ -1,6 +1,7 @@
 // The scenarios of examples/ through the public face, as a maker would ask.
 #pragma once
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
@@ -78,6 +79,13 @@ inline standin::Variant first_for(const std::string& formula, const std::string&
     const auto answer = answer_to(formula, inventory, std::move(request));
     if (answer.variants.empty()) throw std::runtime_error("no variant of " + formula);
     return answer.variants.front();
+}
+
+/// How many wants it tells of how near they can be come to.
+inline std::size_t wants_reached(const standin::AdaptAnswer& answer) {
+    return static_cast<std::size_t>(std::count_if(answer.reach.begin(), answer.reach.end(), [](const standin::Reason& told) {
+        return told.kind == standin::ReasonKind::within_reach;
+    }));
 }
 
 }  // namespace scenario

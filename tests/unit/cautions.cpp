@@ -366,6 +366,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     process.rest_at_c = 25;
     Process hardly_mixed = process;
     hardly_mixed.mixing_min = 0;
+    hardly_mixed.mixed_at_c = -4;
     for (const auto& ingredient : own.records().ingredients) {
         PredictedLine line;
         line.ingredient = ingredient.id;

@@ -252,10 +252,12 @@ TEST_CASE("words of red meat") {
 }
 
 TEST_CASE("raw white meat is pale pink, cooked red meat grey-brown, and neither is khaki") {
-    CHECK(colour_word({54, 5, 10}, Doneness::raw) == "pale pink");  // ground chicken breast
-    CHECK(colour_word({65, 7, 10}, Doneness::raw) == "pale pink");  // pork with its fat
-    CHECK(colour_word({53, 7, 13.6}) == "grey-brown");              // beef, cooked
-    CHECK(colour_word({43, 6, 10}) == "grey-brown");                // game
+    CHECK(colour_word({54, 5, 10}, Doneness::raw) == "pale pink");   // ground chicken breast
+    CHECK(colour_word({65, 7, 10}, Doneness::raw) == "pale pink");   // pork with its fat
+    CHECK(colour_word({53, 7, 13.6}) == "grey-brown");               // beef, cooked
+    CHECK(colour_word({43, 6, 10}) == "grey-brown");                 // game
+    CHECK(colour_word({47, 6, 9}, Doneness::raw) == "pale pink");    // turkey breast
+    CHECK(colour_word({54, -0.5, 10}, Doneness::raw) == "greyish");  // cod with salmon
     CHECK(colour_word({57.5, -3.2, 17.2}, Doneness::raw) == "khaki");
     CHECK(colour_word({45, -12, 22}, Doneness::raw) == "green");
 }

@@ -28,7 +28,9 @@ std::string faults_after(Change change, AdaptRequest request = {}, const std::ve
     Formula variant = base();
     change(variant);
     std::string all;
-    for (const auto& fault : faults_of(variant, problem, *stock, advising.distance().goals(), advising.distance(), context.nominal()))
+    const auto before = SampledBatch(base(), context.sampled()).states(), after = SampledBatch(variant, context.sampled()).states();
+    for (const auto& fault :
+         faults_of(variant, problem, *stock, advising.distance().goals(), advising.distance(), {before, after}, context.nominal()))
         all += fault + "\n";
     return all;
 }

@@ -22,7 +22,7 @@ Markup heat_part(const Prediction& p) {
     return section("How hot it will seem",
                    html_table("Chance of each word", {{"Heat", false}, {"chance", true}, {"as a bar", false}}, rows) +
                        el("p", {{"class", "soft"}},
-                          only_pepper(p) ? "There is no chile in it: what bites is pepper, ginger or the like."
+                          only_pepper(p) ? std::string(no_chile_in_it)
                                          : "Pods of one kind differ by a factor of two and more: fry a patty and taste. " + heat_basis(p)));
 }
 

@@ -42,7 +42,7 @@ std::string heat_part(const Prediction& p, bool full, const Look& look) {
     std::string out =
         full ? heading("How hot it will seem", look) + paragraph(line, look) : paragraph("How hot it will seem: " + line + ".", look);
     if (const std::string basis = heat_basis(p); full && !basis.empty()) out += paragraph(basis, look);
-    if (only_pepper(p)) out += paragraph("There is no chile in it: what bites is pepper, ginger or the like, and it fades sooner.", look);
+    if (only_pepper(p)) out += paragraph(std::string(no_chile_in_it), look);
     else if (likeliest(p) < sure_enough && !hardly_hot(p) && !p.heat_from.empty())
         out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
     return out;

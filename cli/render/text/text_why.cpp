@@ -98,6 +98,9 @@ std::string beside_colour(const WhyAnswer& a, const Look& look) {
     return paragraph("Of its colour, --why tells as well: " + words + std::string(info(Property::greenness).word) + ".", look, 0);
 }
 
+// Of chile there is nothing to measure and nothing that is unknown.
+bool of_pepper_alone(const WhyAnswer& a) { return !a.colour && a.property == Property::heat_mg_kg && only_pepper(a.prediction); }
+
 std::string unknowns_part(const WhyAnswer& a, const Look& look) {
     std::string out = heading("What makes the band wide", look);
     constexpr double no_help = 0.985;  // of the band: what would be left of it is as good as all
@@ -115,10 +118,12 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 
 std::string why_text(const WhyAnswer& why, Units units, const Look& look) {
     const WhyAnswer answer = told_in(why, units);
+    const std::string widths = of_pepper_alone(answer)
+                                   ? paragraph(std::string(no_chile_in_it), look, 0)
+                                   : measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look);
     return paragraph(in_short(answer), look, 0) + beside_colour(answer, look) + own_records(answer.prediction.overlay, look) +
-           factors_part(answer, look) + measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
-           read_as_part(read_as_words(answer.prediction.read_as, units), look) + allergens_part(answer.prediction.allergens, look) +
-           cautions_part(answer.prediction.cautions, look);
+           factors_part(answer, look) + widths + read_as_part(read_as_words(answer.prediction.read_as, units), look) +
+           allergens_part(answer.prediction.allergens, look) + cautions_part(answer.prediction.cautions, look);
 }
 
 }  // namespace standin::cli

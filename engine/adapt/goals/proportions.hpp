@@ -8,7 +8,8 @@
 namespace standin {
 
 struct Proportions {
-    explicit Proportions(const Context& context);
+    /// Fish alone takes more flour and starch than meat.
+    Proportions(const Formula& formula, const Context& context);
 
     /// Of the batch, of more of a food that is there.
     double of_batch(Role role) const;

@@ -420,7 +420,7 @@ private:
     const Stock& stock_;
     const Distance& distance_;
     const Context& context_;
-    const Proportions most_{context_};
+    const Proportions most_{problem_.formula, context_};
     std::vector<LinearConstraint> limits_;
 };
 

@@ -71,6 +71,8 @@ void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stoc
     // Nor is another acid poured so that it is less acid.
     if (any_asks(distance.goals(), Property::ph, Goal::Kind::at_least)) asked.replace.erase(Role::acid);
     if (leeway != Leeway::usual) return;
+    // What hardly holds its own water is given none.
+    if (distance.base().properties[Property::bind] < context.constant("advice.own-first.takes-water")) asked.add.erase(Role::liquid);
     if (has_own_leaf_to_raise(problem.formula, problem.missing, distance, context)) asked.replace.erase(Role::green);
     // Who wants it less sharp pours less: nobody buys another fruit for that.
     if (any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_most)) asked.replace.erase(Role::acid);

@@ -54,6 +54,7 @@ public:
           graph_(graph),
           distance_(distance),
           context_(context),
+          most_(formula, context),
           knowledge_(context.knowledge()),
           leeway_(leeway),
           price_(formula, stock, context),
@@ -468,7 +469,7 @@ private:
     const SwapGraph& graph_;
     const Distance& distance_;
     const Context& context_;
-    const Proportions most_{context_};
+    const Proportions most_;
     const Knowledge& knowledge_;
     Leeway leeway_;
     FoodPrice price_;

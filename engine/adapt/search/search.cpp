@@ -7,6 +7,7 @@
 #include <set>
 #include <utility>
 
+#include "adapt/goals/moved_further.hpp"
 #include "adapt/moves/exclusive.hpp"
 #include "adapt/search/other_signatures.hpp"
 #include "adapt/search/signature.hpp"
@@ -183,7 +184,7 @@ private:
                 tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
             }
             if (!tighter) return plan;
-            hard = std::move(*tighter);
+            hard = moved_further(hard, std::move(*tighter), round);
         }
         return std::nullopt;
     }

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "adapt/distance/met.hpp"
+#include "adapt/goals/moved_further.hpp"
 #include "adapt/search/closed_salt.hpp"
 #include "adapt/variants/idle_steps.hpp"
 #include "evaluate/predict.hpp"
@@ -144,7 +145,7 @@ std::optional<Plan> DrawnPlans::kept_within(const std::vector<Choice>& choices, 
         Plan plan{from.process, s.grams, s.cost + process.price, s.price + process.price};
         auto moved = tighter(plan, hard);
         if (!moved) return plan;
-        hard = std::move(*moved);
+        hard = moved_further(hard, std::move(*moved), round);
     }
     return std::nullopt;
 }

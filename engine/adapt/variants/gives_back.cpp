@@ -25,9 +25,11 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
         main = &line;
     }
     if (!main) return {};
+    constexpr double step = 0.5;  // g: nobody weighs a splash nearer
+    const auto splash = [=](double grams) { return std::max(step, step * std::round(grams / step)); };
     const double grams = lost_mmol_kg / dose_of(context.nominal().unit(*main), Role::acid);
-    return {{knowledge.ingredient(main->ingredient)->names.front(), std::nullopt, grams, "g"},
-            {"oil", std::nullopt, grams * knowledge.parameter("bench.sauce.oil").mid, "g"}};
+    return {{knowledge.ingredient(main->ingredient)->names.front(), std::nullopt, splash(grams), "g"},
+            {"oil", std::nullopt, splash(grams * knowledge.parameter("bench.sauce.oil").mid), "g"}};
 }
 
 // Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.

@@ -8,6 +8,7 @@
 #include "adapt/variants/variant.hpp"
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
+#include "models/colour.hpp"
 #include "models/colour_words.hpp"
 #include "standin/narrate.hpp"
 
@@ -92,9 +93,10 @@ private:
             more.lines.back().grams = {grams, grams, grams};
             return more;
         };
-        const auto green = [&](double grams) { return is_green(state(with(grams)), ""); };
+        // By the word that the page will have for it.
+        const auto green = [&](double grams) { return called_green(colour_word(state(with(grams)).rested, Doneness::raw)); };
         const double batch = NominalBatch(variant_, context_.nominal()).total()[Amount::mass];
-        double high = Proportions(context_).paste * batch, low = 0;
+        double high = Proportions(variant_, context_).paste * batch, low = 0;
         if (!green(high)) return make_reason(ReasonKind::not_green_yet);
         for (int i = 0; i < halvings; ++i) {
             const double middle = (low + high) / 2;

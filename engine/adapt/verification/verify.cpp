@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "adapt/distance/met.hpp"
 #include "evaluate/predict.hpp"
 #include "models/as_bought.hpp"
 
@@ -21,7 +22,7 @@ bool same_line(const Line& a, const Line& b) {
 }  // namespace
 
 std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
-                                   const Distance& distance, const Nominal& nominal) {
+                                   const Distance& distance, const JudgedOn& draws, const Nominal& nominal) {
     std::vector<std::string> faults;
     const Knowledge& knowledge = nominal.knowledge();
     for (const auto& line : problem.formula.lines)
@@ -42,12 +43,10 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
 
     const NominalBatch batch(variant, nominal);
     if (batch.total()[Amount::meat] < problem.least_meat * (1 - meat_slack)) faults.push_back("less meat than asked for");
-    const State state = batch.state();
     for (const auto& goal : goals) {
         if (!goal.condition) continue;
-        const double step = distance.unit(goal.property);
-        if (shortfall(goal, state.properties[goal.property], 0) >
-            (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step)
+        const double slack = (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * distance.unit(goal.property);
+        if (missed_by(goal, distance, draws.base, draws.variant, draws.sure) > slack)
             faults.push_back("the condition " + goal.want + " is broken");
     }
     return faults;

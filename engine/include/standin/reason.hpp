@@ -83,12 +83,13 @@ enum class ReasonKind {
     not_known_here,        ///< on hand, and set aside
     no_new_allergens,      ///< none that is not in the formula may come in
     within_reach,          ///< how near the want `about` can be come to; figures: now, asked for, alone, beside; `role`: where it is met
-    stopped_before,        ///< the search was stopped before it found a plan
-    none_within_limits,    ///< no plan meets every want
-    nothing_to_taste,      ///< giving up the want `about`: the batch has none of the first of `foods`
-    giving_up_one,         ///< of the demands
-    weight_for_weight,     ///< the maker's own idea, unbalanced: `foods` for each other; `note` is the verdict
-    weighing_it_apart,     ///< in a formula of the maker's own
+    held_at_most,  ///< `foods` go no further: `role` "list" all there is, "kilo" what one takes, "new" or "binders" the share of the batch
+    stopped_before,      ///< the search was stopped before it found a plan
+    none_within_limits,  ///< no plan meets every want
+    nothing_to_taste,    ///< giving up the want `about`: the batch has none of the first of `foods`
+    giving_up_one,       ///< of the demands
+    weight_for_weight,   ///< the maker's own idea, unbalanced: `foods` for each other; `note` is the verdict
+    weighing_it_apart,   ///< in a formula of the maker's own
 
     // What to do about the making that is no figure of it.
     without_casing,  ///< `foods` are the casings, `about` the word that leaves them out
@@ -243,7 +244,7 @@ enum class ReasonKind {
     says_nothing_of,    ///< no word against `foods`
     of_the_formula,     ///< the formula's `foods`
     dried_unless_leaf,  ///< `about` would be the leaf
-    both_are_one,       ///< `about` on hand and `note` not, and both are `foods`
+    both_are_one,       ///< `about` on hand and `note` not, and both are `foods`; `role` "fruit": `note` is the fruit of that juice
     list_is_all,
     list_is_beside,   ///< the rest is there
     list_heading,     ///< `role` "none": of what is not on hand

@@ -1,4 +1,4 @@
-#include "adapt/infeasibility/missing_salt.hpp"
+#include "adapt/variants/missing_salt.hpp"
 
 #include <algorithm>
 
