@@ -76,6 +76,11 @@ bool carries_over(const Prepared& step, const Ingredient& line, const Ingredient
     return from == to || (boiled_alike && (to == Handling::vegetable || food.tissue == Tissue::seed));
 }
 
+bool to_be_ground(const Ingredient& line, const Ingredient& food, const Knowledge& knowledge) {
+    constexpr std::string_view whole = "whole-spice";
+    return line.tissue == Tissue::dry && belongs(food, whole, knowledge) && !belongs(line, whole, knowledge);
+}
+
 bool would_have_to_be_dried(const Line& line, const Ingredient& food, const Knowledge& knowledge) {
     const Ingredient* from = knowledge.ingredient(line.ingredient);
     return from && has_step(line.prepared, "dried") && !dried_by_hand(*from) && is_vegetable(food.tissue) && !dried_by_hand(food);

@@ -10,6 +10,9 @@ namespace standin {
 /// lived as the line did: nobody grates juice, chops a powder or roasts the powder that stands in for a roasted fruit.
 bool carries_over(const Prepared& step, const Ingredient& line, const Ingredient& food, const Knowledge& knowledge);
 
+/// Whether `food` is bought whole and stands in for a powder: nobody kneads whole seeds in for it.
+bool to_be_ground(const Ingredient& line, const Ingredient& food, const Knowledge& knowledge);
+
 /// Whether the line is a dried fruit or vegetable and `food` is none and is never dried by hand: by its weight no swap is known.
 bool would_have_to_be_dried(const Line& line, const Ingredient& food, const Knowledge& knowledge);
 

@@ -418,6 +418,7 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     for (const auto& step : line.prepared)
         if (!from || carries_over(step, *from, ingredient, knowledge)) add(step);
     for (const auto& step : extra) add({step, std::nullopt});
+    if (from && to_be_ground(*from, ingredient, knowledge) && !has_step(food.prepared, "crushed")) add({"ground", std::nullopt});
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
     if (food.prepared.size() > line.prepared.size())  // in the order of the bench: blanched and squeezed before it is pureed

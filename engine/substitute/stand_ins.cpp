@@ -1,6 +1,7 @@
 #include "substitute/stand_ins.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <initializer_list>
 #include <map>
 #include <set>
@@ -153,6 +154,9 @@ private:
             if (!from_the_tap(beside) && !may_use_(*knowledge().ingredient(beside))) return;
             c.partner = partner_named(last, line_.grams.mid * portion->carries);
             seed_as_the_line(c.partner->food);
+            Line& second = c.partner->food;
+            if (second.prepared.empty() && to_be_ground(ingredient(), *knowledge().ingredient(second.ingredient), knowledge()))
+                second.prepared.push_back({"ground", std::nullopt});
         } else {
             bring_partner(c, *portion, paths);
             if (!c.partner) bring_water(c);
@@ -272,8 +276,14 @@ std::string key_of(const Line& food) {
 
 namespace {
 
-// Of two forms of one food the one whose weight carries the dose, the less prepared, the one that can stand for more.
+// Of two forms of one food the one that is clearly nearer, the one whose weight carries the dose, the less prepared, the one that can stand
+// for more. Raw rice by way of rice flour is no plainer form of the rice that is toasted and ground.
 bool plainer(const Candidate& a, const Candidate& b) {
+    constexpr double clearly_nearer = 0.15;  // closeness; judgement
+    const auto is_nearer = [](const Candidate& one, const Candidate& other) {
+        return one.closeness >= other.closeness + clearly_nearer && one.swaps.size() <= other.swaps.size();
+    };
+    if (is_nearer(a, b) || is_nearer(b, a)) return is_nearer(a, b);
     if (a.bounded.has_value() != b.bounded.has_value()) return !a.bounded;
     if (a.food.prepared.size() != b.food.prepared.size()) return a.food.prepared.size() < b.food.prepared.size();
     return key_of(a.food) == key_of(b.food) && a.share > b.share;

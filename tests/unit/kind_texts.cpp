@@ -85,7 +85,7 @@ bool told_apart(const std::string& kind, const std::string& food) {
 bool is_asked_for(const Kind& kind) {
     static const std::set<std::string> inner{"fresh",      "garden",   "gathered",      "whole-dry", "blanch-first",
                                              "pot-green",  "no-knife", "no-named-sort", "bites",     "sulphured-when-dried",
-                                             "seldom-sold"};
+                                             "seldom-sold", "whole-spice"};
     return inner.count(kind.id) == 0 && !kind.id.starts_with("twins-");
 }
 
