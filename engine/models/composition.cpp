@@ -434,7 +434,8 @@ constexpr std::array<std::string_view, 3> coarse_steps{"chopped", "sliced", "dic
 Cut cut_of(const Portion& portion, const Knowledge& knowledge) {
     const auto by = [&](bool told, std::string_view id) { return Cut{told, knowledge.parameter(id), std::string(id)}; };
     const auto& steps = portion.prepared;
-    if (!is_leaf(portion.ingredient.tissue) || softened(steps, knowledge) || done_by(steps, smooth_steps)) return {};
+    const bool in_pieces = is_leaf(portion.ingredient.tissue) || portion.ingredient.tissue == Tissue::stalk;  // leek and spring onion too
+    if (!in_pieces || softened(steps, knowledge) || done_by(steps, smooth_steps)) return {};
     if (done_by(steps, fine_steps)) return by(true, "colour.minced");
     if (done_by(steps, coarse_steps)) return by(true, chopped_share);
     return leaf_cut_presumed(portion.ingredient, steps, knowledge) == LeafCut::by_share ? by(false, chopped_share) : Cut{};

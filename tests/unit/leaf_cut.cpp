@@ -99,4 +99,11 @@ TEST_CASE("cautions: acid before the salt is told of, of meat and fish", "[cauti
     }
 }
 
+TEST_CASE("colour: chopped leek and spring onion lie in pieces as chopped leaf does") {
+    const auto greenness = [](const std::string& food, const std::string& cut) {
+        return of({line("pork-shoulder", 2000), line(food, 250, {cut}), line("table-salt", 36)}).properties[Property::greenness].mid;
+    };
+    for (const char* food : {"leek", "scallion"}) CHECK(greenness(food, "chopped") + 0.5 < greenness(food, "ground"));
+}
+
 }  // namespace leaf_cut_test

@@ -5,6 +5,8 @@
 #include <optional>
 
 #include "adapt/moves/odd_foods.hpp"
+#include "adapt/moves/salt_follows.hpp"
+#include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
@@ -93,9 +95,18 @@ private:
                (rough(move) || food_of(move.food).tissue == Tissue::liquid);
     }
 
+    // Salt and water have nothing of what fish sauce is there for: the soy sauce of the list goes before them, though it is darker.
+    bool is_savour_for_salt(const Move& other, const Move& move) const {
+        const auto plain = [&](const Ingredient& food) { return plain_salt(food, context_.knowledge()); };
+        if (!plain(food_of(move.food)) || plain(missing_of(move))) return false;
+        return stock_.listed() && stock_.names(other.food.ingredient) && !stock_.in_doubt(other.food.ingredient) && !rough(other) &&
+               contains(food_of(other.food).roles, Role::spice) && contains(missing_of(move).roles, Role::spice) && fills(other, half_);
+    }
+
     bool goes_before(const Move& other, const Move& move) const {
         if (!stands_in(problem_, other) || other.line != move.line) return false;
         if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
+        if (is_savour_for_salt(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off_ && closeness(other) >= closeness(move) + clearly_nearer_;
         return (bystander || far) && carries_all(other);
@@ -165,7 +176,7 @@ double set_back(const Problem& problem, const Move& move, const Context& context
 // is of it: the next makes up the rest. Coriander leaf before carrot tops for parsley, fennel fronds and then parsley for dill.
 void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
     const double all_but = context.constant("advice.fair.all-but");
-    const double a_third = context.constant("advice.fair.a-third");
+    constexpr double a_bunch = 0.2;  // of what is missing: so little of the first goes in all the same; judgement
     const double over_missing = context.constant("advice.fair.over-missing");
     constexpr double clearly_before = 0.1;  // of that order; judgement
     constexpr double at_the_back = 5;       // times the price: the aroma is in the order already; judgement
@@ -192,7 +203,7 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
         const Move* first = nullptr;
         double stands_at = 0;
         for (const auto& [move, back] : listed)
-            if (move->most * move->covers->per_gram >= a_third * missing && (!first || back < stands_at)) {
+            if (move->most * move->covers->per_gram >= a_bunch * missing && (!first || back < stands_at)) {
                 first = move;
                 stands_at = back;
             }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/distance/asked_roles.hpp"
+#include "substitute/dose.hpp"
 
 namespace standin {
 namespace {
@@ -21,6 +22,7 @@ public:
         what_sours_goes_before_fat();
         what_sets_goes_before_salt();
         loose_water_goes_before_binder();
+        green_stand_in_goes_before_more_green();
         rest_beside_the_first();
         return std::move(limits_);
     }
@@ -186,6 +188,39 @@ private:
                 limit.per_gram[b] = -1 / poured.most;
                 limits_.push_back(std::move(limit));
             }
+    }
+
+    // The greenest of what stands in for a missing green, where nothing is clearly nearer to the line.
+    bool is_greenest(const Move& move) const {
+        constexpr double hardly_nearer = 0.1, clearly = 1.25;  // closeness, times the green; judgement
+        const auto comes = [&](const Move& m) {
+            return m.kind == MoveKind::stand_in && problem_.missing[m.line] && !m.into && m.covers && m.line == move.line;
+        };
+        const auto green = [](const Move& m) { return dose_of(m.per_gram, Role::green) / m.covers->per_gram; };
+        if (!comes(move) || !(green(move) > 0)) return false;
+        return std::all_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& other) {
+            if (&other == &move || !comes(other)) return true;
+            return green(move) >= clearly * green(other) &&
+                   move.stands_for.front().closeness + hardly_nearer >= other.stands_for.front().closeness;
+        });
+    }
+
+    // Who wants it greener and has chives for spring onion takes those, and no more parsley or another leaf in their stead.
+    void green_stand_in_goes_before_more_green() {
+        if (!any_asks(distance_.goals(), Property::greenness, Goal::Kind::at_least)) return;
+        for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
+            const Move& first = problem_.moves[b];
+            if (!(first.most > 0) || !is_greenest(first)) continue;
+            for (std::size_t a = 0; a < problem_.moves.size(); ++a) {
+                const Move& more = problem_.moves[a];
+                const bool greens = (more.kind == MoveKind::add || more.kind == MoveKind::raise) && dose_of(more.per_gram, Role::green) > 0;
+                if (!greens || !(more.most > 0)) continue;
+                LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
+                limit.per_gram[a] = 1 / more.most;
+                limit.per_gram[b] = -1 / first.most;
+                limits_.push_back(std::move(limit));
+            }
+        }
     }
 
     // Of herbs that share a place the nearest comes first: the others make up for what there is too little of.
