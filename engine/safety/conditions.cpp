@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::string_view raw_produce = "raw-produce";
 constexpr std::string_view wet_vegetable = "wet-vegetable";
+constexpr std::string_view cooked_rice = "cooked-rice";
 
 // Each food once, with what `say` tells of it; an empty telling leaves it out.
 template <class Say>
@@ -90,6 +91,10 @@ public:
         if (when.word == raw_produce)
             return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if_raw(i, line, facts_.knowledge); });
         if (when.word == wet_vegetable) return wet_vegetables();
+        if (when.word == cooked_rice)  // raw grains too, where they are boiled for the mass
+            return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) {
+                return name_if(contains(i.cautions, when.word) && heated_before(line, i, facts_.knowledge), i);
+            });
         return by_food(facts_, [&](const Ingredient& i) { return name_if(contains(i.cautions, when.word), i); });
     }
     std::optional<Holding> operator()(const AllergenInside& when) const {

@@ -63,6 +63,28 @@ TEST_CASE("form: raw grains are toasted and ground for toasted rice powder, and 
     CHECK(one_done(forms(line("almond-flour", 30), "hazelnut"), "ground"));
 }
 
+TEST_CASE("form: raw grains are boiled where boiled ones are missing, and for crumbs") {
+    CHECK(all_done(forms(line("rice-cooked", 100), "rice-dry"), {"boiled"}));
+    CHECK(all_done(forms(line("lentil-cooked", 100), "lentil-dry"), {"boiled"}));
+    CHECK(one_done(forms(line("chickpea-cooked", 100), "chickpea-dry"), "boiled"));
+    for (const auto& rice : forms(line("breadcrumb", 60), "rice-dry"))
+        CHECK((has_step(rice.prepared, "boiled") || has_step(rice.prepared, "ground")));
+}
+
+TEST_CASE("form: raw rice that is boiled for the mass carries the caution of boiled rice, and raw none of it") {
+    const Engine engine = Engine::open({}).value();
+    const auto told = [&](std::vector<std::string> steps) {
+        const auto predicted =
+            engine.predict(formula({line("pork-shoulder", 1500), line("rice-dry", 40, std::move(steps)), line("table-salt", 28)}));
+        REQUIRE(predicted);
+        return std::any_of(predicted->cautions.begin(), predicted->cautions.end(),
+                           [](const CautionText& c) { return c.id == "cooked-rice"; });
+    };
+    CHECK(told({"boiled"}));
+    CHECK_FALSE(told({"toasted", "ground"}));
+    CHECK_FALSE(told({}));
+}
+
 TEST_CASE("form: of two forms of one food the nearer is taken, not the one that is less prepared") {
     const auto found = once_each(
         [] {

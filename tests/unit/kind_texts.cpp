@@ -83,8 +83,8 @@ bool told_apart(const std::string& kind, const std::string& food) {
 
 // Kinds that only the program asks for have texts about lists and knives.
 bool is_asked_for(const Kind& kind) {
-    static const std::set<std::string> inner{"fresh",      "garden",   "gathered",      "whole-dry", "blanch-first",
-                                             "pot-green",  "no-knife", "no-named-sort", "bites",     "sulphured-when-dried",
+    static const std::set<std::string> inner{"fresh",       "garden",     "gathered",      "whole-dry", "blanch-first",
+                                             "pot-green",   "no-knife",   "no-named-sort", "bites",     "sulphured-when-dried",
                                              "seldom-sold", "whole-spice"};
     return inner.count(kind.id) == 0 && !kind.id.starts_with("twins-");
 }
