@@ -51,3 +51,25 @@ TEST_CASE("milder: with the chiles kept there is no way, and the answer says so"
     CHECK((says("serrano") || says("jalape")));
     CHECK_FALSE(told.answer.would_give.empty());
 }
+
+namespace milder_stand_ins_test {
+
+using namespace scenario;
+
+Variant milder(const std::string& chile, const std::string& list) {
+    AdaptRequest request;
+    request.wants = {"milder"};
+    const auto answer =
+        answer_to("Link (invented)\n2000 g pork shoulder\n400 g pork backfat\n40 g salt\n15 g garlic\n" + chile + "\n", list, request);
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(answer.variants.front().wants.front().met);
+    return answer.variants.front();
+}
+
+TEST_CASE("milder: of what stands in for a missing chile as much comes in as the asked heat leaves room for") {
+    CHECK(grams_in(milder("20 g habanero, minced", "serrano 500 g\nno habanero\n"), "serrano") > 60);
+    CHECK(grams_in(milder("80 g jalapeño, minced", "serrano 200 g\nno jalapeño\n"), "serrano") == Approx(20).margin(8));
+    CHECK(grams_in(milder("12 g cayenne", "hot paprika 100 g\nno cayenne\n"), "hot-paprika") > 20);
+}
+
+}  // namespace milder_stand_ins_test

@@ -43,6 +43,19 @@ double share_for_lost_acid(const Ingredient& food, const Material& unit, double 
 
 bool sets(const Ingredient& food) { return is_dry_binder(food) || food.tissue == Tissue::egg; }
 
+void take_less_where_less_is_asked(Problem& problem, const Distance& distance) {
+    constexpr double of_that = 0.75;  // the least of what would bring what is asked for; judgement
+    for (const auto& goal : distance.goals()) {
+        const double base = distance.base().properties[goal.property];
+        const bool heat = goal.property == Property::heat_mg_kg, sour = goal.property == Property::sourness_mmol_kg;
+        if (goal.kind != Goal::Kind::at_most || !(heat || sour) || !distance.wanted(goal.property) || !(base > 0)) continue;
+        const double asked = of_that * std::clamp(goal.target(base) / base, 0.0, 1.0);
+        for (auto& move : problem.moves)
+            if (move.kind == MoveKind::stand_in && problem.missing[move.line] && move.role == (heat ? Role::heat : Role::acid))
+                move.least *= asked;
+    }
+}
+
 bool near_kin(const Move& move) {
     constexpr double near = 0.8;  // of a swap; judgement
     return move.stands_for.front().closeness >= near;

@@ -24,6 +24,9 @@ double share_for_lost_acid(const Ingredient& food, const Material& unit, double 
 /// Flour, starch and egg: who wants it to hold is not told to take them out.
 bool sets(const Ingredient& food);
 
+/// Who wants it milder, or less sour, takes less of what stands in for a chile, or a vinegar, that is missing.
+void take_less_where_less_is_asked(Problem& problem, const Distance& distance);
+
 /// Black pepper for white: nearly the same thing, whose place it takes in full.
 bool near_kin(const Move& move);
 

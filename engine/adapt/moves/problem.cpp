@@ -67,6 +67,7 @@ public:
         find_roles();
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         hold_to_what_is_missing(problem_, !distance_.goals().empty(), stock_, price_, context_);
+        take_less_where_less_is_asked(problem_, distance_);
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         take_lean_off(problem_, context_);
         if (distance_.goals().empty()) take_water_off(problem_, context_);
@@ -384,7 +385,7 @@ private:
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_.paste : most_.of_batch(role);
         const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
-        const double held = in_full ? lines()[move.line].grams.mid : 0;
+        const double held = in_full ? std::max(lines()[move.line].grams.mid, candidate.food.grams.mid) : 0;
         double most = std::min(std::max(share * base_mass_, held), place_.room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
             most = std::min({most, room_for_more(*move.into),
