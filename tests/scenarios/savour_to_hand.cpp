@@ -1,5 +1,7 @@
 // What the list has for a missing line is taken where it is what the line is there for: savour for savour, the voices of a blend, the
 // green of a leaf. Formulas are invented.
+#include <set>
+
 #include "support/catch.hpp"
 #include "support/scenario.hpp"
 
@@ -60,6 +62,33 @@ TEST_CASE("a bunch of the nearest herb goes in, and others make up the rest") {
     const Variant v = first_for("Fronds (invented)\n3000 g pork shoulder\n1000 g pork belly\n150 g fennel fronds, chopped\n72 g salt\n",
                                 "fennel bulbs 3\nfennel seed 50 g\ndill 1 bunch\ntarragon 1 bunch\nno fennel fronds\n");
     CHECK(grams_in(v, "dill") > 25);
+}
+
+TEST_CASE("another way is no handful for what the first fills, and no mix of what those before it say") {
+    const auto handful = answer_to("Kupati (invented)\n2000 g pork neck\n500 g pork belly\n90 g cilantro, chopped\n45 g salt\n",
+                                   "flat parsley 3 bunches\ncelery leaves 15 g\nno cilantro\n");
+    for (const auto& v : handful.variants) CHECK(grams_in(v, "parsley") > 0);
+    const auto mix = answer_to("Fronds (invented)\n3000 g pork shoulder\n1000 g pork belly\n150 g fennel fronds, chopped\n72 g salt\n",
+                               "fennel bulbs 3\nfennel seed 50 g\ndill 1 bunch\ntarragon 1 bunch\nno fennel fronds\n");
+    std::set<std::string> told;
+    for (const auto& v : mix.variants) {
+        const std::size_t before = told.size();
+        for (const auto& edit : v.edits) told.insert(edit.with);
+        CHECK(told.size() > before);
+    }
+}
+
+TEST_CASE("what the list names for a liquid goes in before more of the fat that is there") {
+    const std::string cream = "Blanc (invented)\n800 g pork shoulder\n200 g pork backfat\n16 g salt\n80 g cream\n";
+    CHECK(grams_in(first_for(cream, "evaporated milk 400 g\nno cream\n"), "evaporated-milk") > 70);
+}
+
+TEST_CASE("turmeric for the yellow of another colour stays under what tastes of it") {
+    const Variant v = first_for("Red (invented)\n2500 g pork leg\n700 g pork fat\n100 g achiote paste\n50 g salt\n",
+                                "sweet paprika 200 g\nturmeric\nno achiote\n");
+    CHECK(grams_in(v, "paprika") > 40);
+    CHECK(grams_in(v, "turmeric") > 2);
+    CHECK(grams_in(v, "turmeric") < 10);
 }
 
 }  // namespace savour_to_hand_test

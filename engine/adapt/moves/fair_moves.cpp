@@ -100,7 +100,7 @@ private:
         const auto plain = [&](const Ingredient& food) { return plain_salt(food, context_.knowledge()); };
         if (!plain(food_of(move.food)) || plain(missing_of(move))) return false;
         return stock_.listed() && stock_.names(other.food.ingredient) && !stock_.in_doubt(other.food.ingredient) && !rough(other) &&
-               contains(food_of(other.food).roles, Role::spice) && contains(missing_of(move).roles, Role::spice) && fills(other, half_);
+               contains(food_of(other.food).roles, Role::spice) && closeness(other) > closeness(move) && fills(other, half_);
     }
 
     bool goes_before(const Move& other, const Move& move) const {

@@ -198,11 +198,14 @@ private:
         };
         const auto green = [](const Move& m) { return dose_of(m.per_gram, Role::green) / m.covers->per_gram; };
         if (!comes(move) || !(green(move) > 0)) return false;
-        return std::all_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& other) {
-            if (&other == &move || !comes(other)) return true;
-            return green(move) >= clearly * green(other) &&
-                   move.stands_for.front().closeness + hardly_nearer >= other.stands_for.front().closeness;
-        });
+        bool paler = false;  // one that would do as well, but for the green
+        for (const auto& other : problem_.moves) {
+            if (&other == &move || !comes(other)) continue;
+            if (green(move) < clearly * green(other)) return false;
+            if (move.stands_for.front().closeness + hardly_nearer < other.stands_for.front().closeness) return false;
+            paler = true;
+        }
+        return paler;
     }
 
     // Who wants it greener and has chives for spring onion takes those, and no more parsley or another leaf in their stead.
@@ -211,13 +214,14 @@ private:
         for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
             const Move& first = problem_.moves[b];
             if (!(first.most > 0) || !is_greenest(first)) continue;
+            const double whole = std::min(first.most, missing_share(problem_, first.line) / first.covers->per_gram);
             for (std::size_t a = 0; a < problem_.moves.size(); ++a) {
                 const Move& more = problem_.moves[a];
                 const bool greens = (more.kind == MoveKind::add || more.kind == MoveKind::raise) && dose_of(more.per_gram, Role::green) > 0;
                 if (!greens || !(more.most > 0)) continue;
                 LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
                 limit.per_gram[a] = 1 / more.most;
-                limit.per_gram[b] = -1 / first.most;
+                limit.per_gram[b] = -1 / whole;
                 limits_.push_back(std::move(limit));
             }
         }

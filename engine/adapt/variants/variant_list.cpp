@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <optional>
+#include <span>
 
 #include "adapt/distance/met.hpp"
 #include "adapt/distance/nearness.hpp"
@@ -131,13 +133,38 @@ bool drops_a_line_of(const Variant& further, const Variant& first) {
     });
 }
 
-// Whether it does nothing that the first does not do, though by other weights.
-bool tells_nothing_new(const Variant& further, const Variant& first) {
-    return !further.edits.empty() && std::all_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
-        return std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& other) {
+// Whether it does nothing that those before it do not do, though by other weights or in another mix.
+bool tells_nothing_new(const Variant& further, std::span<const Variant> before) {
+    const auto told_by = [](const Edit& edit, const Variant& one) {
+        return std::any_of(one.edits.begin(), one.edits.end(), [&](const Edit& other) {
             const bool brings = !edit.with.empty() && edit.kind != EditKind::process;
             return brings ? other.with == edit.with : other.kind == edit.kind && other.line == edit.line && other.with == edit.with;
         });
+    };
+    return !further.edits.empty() && std::all_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        return std::any_of(before.begin(), before.end(), [&](const Variant& one) { return told_by(edit, one); });
+    });
+}
+
+// How much of what the line is there for all that comes in for it brings; nothing where nothing tells it.
+std::optional<double> carried(const Variant& v, const std::string& line) {
+    std::optional<double> sum;
+    for (const auto& edit : v.edits) {
+        if (edit.line != line || (edit.kind != EditKind::replace && edit.kind != EditKind::split)) continue;
+        if (edit.reason.figures.empty() || !edit.reason.figures.front().before.has_value()) return std::nullopt;
+        const auto& dose = edit.reason.figures.front();
+        if (!(*dose.before > 0)) return std::nullopt;
+        sum = sum.value_or(0) + dose.after / *dose.before;
+    }
+    return sum;
+}
+
+// A handful of celery leaf for three bunches of coriander, where the first has parsley for them: a line as good as left out is no idea.
+bool hardly_carries_a_line_of(const Variant& further, const Variant& first) {
+    constexpr double most_of_it = 0.6, hardly = 0.3;  // judgement
+    return std::any_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        const auto here = carried(further, edit.line), there = carried(first, edit.line);
+        return here && there && *there >= most_of_it && *here < hardly;
     });
 }
 
@@ -145,8 +172,9 @@ bool tells_nothing_new(const Variant& further, const Variant& first) {
 void leave_out_halves(std::vector<Variant>& variants) {
     for (std::size_t i = 1; i < variants.size();) {
         const Variant& first = variants.front();
-        const bool same = variants[i].wants.empty() && tells_nothing_new(variants[i], first);
-        if (same || drops_a_line_of(variants[i], first)) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
+        const bool same = variants[i].wants.empty() && tells_nothing_new(variants[i], std::span(variants).first(i));
+        const bool hardly = variants[i].wants.empty() && hardly_carries_a_line_of(variants[i], first);
+        if (same || hardly || drops_a_line_of(variants[i], first)) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
         else ++i;
     }
 }
