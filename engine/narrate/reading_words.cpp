@@ -130,7 +130,8 @@ std::string which_food(const Reason& r) {
             return "read " + (r.role.empty() ? "" : r.role + " ") + "as " + quoted(r.about);
         default:
             return food(r) + " is not known here: reckoned as " + food(r, 1) +
-                   ", as the line says, with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
+                   (r.role == "bracket" ? ", as the bracket says," : ", as the line says,") +
+                   " with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
     }
 }
 

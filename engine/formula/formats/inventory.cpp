@@ -24,6 +24,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/each_of.hpp"
+#include "formula/line/food_in_bracket.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/limes.hpp"
@@ -270,16 +271,15 @@ private:
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
         if (const StockLine some = stock_line(line.text, knowledge_); some.says == StockWord::some)
             for (const auto& name : in_english(some.names, knowledge_))
-                if (names_food(name.text)) {
-                    return in_words((is_plenty(line.text, knowledge_) ? "plenty of " : "some ") + name.text, line);
-                }
+                if (names_food(name.text)) return in_words((is_plenty(line.text, knowledge_) ? "plenty of " : "some ") + name.text, line);
         for (auto& rewording : in_english(line.text, knowledge_)) {
-            std::string& english = rewording.text;
-            const StockLine says = stock_line(english, knowledge_);
-            if (!says.names.empty() && !names_food(english)) continue;
-            return in_words(std::move(english), line);
+            const StockLine says = stock_line(rewording.text, knowledge_);
+            if (!says.names.empty() && !names_food(rewording.text)) continue;
+            return in_words(std::move(rewording.text), line);
         }
-        return line;
+        const auto names = stock_line(line.text, knowledge_).names;
+        const auto bracket = food_in_bracket(names, knowledge_);
+        return bracket ? liked(line, names, *bracket) : line;
     }
 
     // `names`: the part of the line without "no" or "plenty of".
@@ -294,7 +294,7 @@ private:
             refused->where = describe(file_, line.place);
             troubles_.add(std::move(*refused));
         }
-        gatherer_.note(likeness_note(likeness.called, *food));
+        gatherer_.note(likeness_note(likeness, *food));
         std::string plain(line.text);
         plain.replace(static_cast<std::size_t>(names.data() - line.text.data()), names.size(), likeness.line);
         return in_words(std::move(plain), line);

@@ -118,7 +118,10 @@ void take_kind_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& kn
         const auto comma = passed->find(',');
         if (!kind && comma != std::string::npos && is_plain_remark(passed->substr(comma + 1), knowledge))  // "salt (sea, fine)"
             kind = known_ingredient(passed->substr(0, comma) + own, knowledge);
-        if (!kind || kind->family != name.ingredient->family || kind->tissue != name.ingredient->tissue) continue;
+        // "Speck (pork back fat)": of a word that leaves the kind open the bracket tells which.
+        const auto* told = name.generic.empty() ? nullptr : knowledge.ingredient_named(*passed);
+        if (told && told->family == name.ingredient->family) kind = told;
+        if (!kind || kind->family != name.ingredient->family || (kind != told && kind->tissue != name.ingredient->tissue)) continue;
         name.ingredient = kind;
         name.generic.clear();
         notes.passed.erase(passed);

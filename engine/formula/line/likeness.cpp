@@ -6,7 +6,6 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_phrases.hpp"
@@ -18,9 +17,7 @@
 #include "knowledge/word_list.hpp"
 
 namespace standin {
-namespace {
 
-// The first word behind the amount and what is done to the food.
 std::size_t first_of_name(std::string_view line, const std::vector<Word>& words, std::size_t last, const Knowledge& knowledge) {
     Cursor cursor(line, line_start(std::string(line)));
     amount_at(cursor);
@@ -34,6 +31,8 @@ std::size_t first_of_name(std::string_view line, const std::vector<Word>& words,
     }
     return first;
 }
+
+namespace {
 
 bool is_known(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
     for (std::size_t from = first; from < last; ++from)
@@ -78,7 +77,9 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     constexpr std::size_t least = 5;  // letters
     for (const auto& word : words_of(called)) {
         const std::string folded = hazard_fold(word.raw);
-        if (folded.size() < least || unit_named(word.folded) || knowledge.in_list(WordList::stock_loose, word.folded)) continue;
+        if (folded.size() < least || unit_named(word.folded) || knowledge.in_list(WordList::stock_loose, word.folded) ||
+            knowledge.in_list(WordList::takes_its_kind, word.folded))
+            continue;
         if (is_word_of_another_tongue(word, knowledge)) continue;  // Dutch "groene" is green, and no slip for "troene"
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             const std::size_t limit = letters_off(hazard, folded);
@@ -106,7 +107,8 @@ bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, co
     for (std::size_t i = 0; i < meant.size() && first + i < words.size(); ++i) {
         const auto& word = words[first + i].folded;
         if (word == meant[i].folded) continue;
-        if (measured && knowledge.in_list(WordList::passed_over, word)) return true;
+        // "20 g cured pork belly" is no slip for "g cure", and tells what was done to it.
+        if (measured && (knowledge.in_list(WordList::passed_over, word) || knowledge.in_list(WordList::changes_food, word))) return true;
         if (knowledge.in_list(WordList::per, word) || knowledge.in_list(WordList::for_a_base, word))
             return true;  // "2 pinches salt per patty"
     }
@@ -199,8 +201,10 @@ std::optional<Error> refused_likeness(const std::string& called, const Ingredien
     return std::nullopt;
 }
 
-Reason likeness_note(const std::string& called, const Ingredient& like) {
-    return make_reason(ReasonKind::likened, {}, {called, like.names.front()});
+Reason likeness_note(const Likeness& likeness, const Ingredient& like) {
+    Reason told = make_reason(ReasonKind::likened, {}, {likeness.called, like.names.front()});
+    if (likeness.bracket) told.role = "bracket";
+    return told;
 }
 
 }  // namespace standin

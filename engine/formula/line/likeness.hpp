@@ -4,7 +4,9 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/reason.hpp"
@@ -12,8 +14,9 @@
 namespace standin {
 
 struct Likeness {
-    std::string called;  ///< the maker's name of it
-    std::string line;    ///< the same line with the likeness in its place
+    std::string called;    ///< the maker's name of it
+    std::string line;      ///< the same line with the likeness in its place
+    bool bracket = false;  ///< a bracket names it, and does not say that it is like it
 };
 
 /// Nothing where the line says no such thing, or says it of a food that is known.
@@ -34,6 +37,9 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
 bool is_each_its_own(const Ingredient& ingredient);
 
 /// What every page says of it.
-Reason likeness_note(const std::string& called, const Ingredient& like);
+Reason likeness_note(const Likeness& likeness, const Ingredient& like);
+
+/// The first of `words`, before `last`, that stands behind the amount and what is done to the food.
+std::size_t first_of_name(std::string_view line, const std::vector<Word>& words, std::size_t last, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -8,6 +8,7 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/compound_name.hpp"
 #include "formula/line/first_of_two.hpp"
+#include "formula/line/food_in_bracket.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/limes.hpp"
@@ -218,7 +219,7 @@ Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, 
         return Failure(std::move(*refused));
     }
     read->line.called = likeness.called;
-    read->doubts.push_back({Confidence::unsure, likeness_note(likeness.called, like), true});
+    read->doubts.push_back({Confidence::unsure, likeness_note(likeness, like), true});
     read->line.notes.push_back(read->doubts.back().what);
     return read;
 }
@@ -327,6 +328,8 @@ Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setti
         if (auto plain = read_without_remarks(line, setting, RemarkIs::plain))
             if (auto told = with_remarks(line, std::move(*plain), setting)) return told;
     if (read.error().not_known == NotKnown::nothing) return read;
+    if (const auto bracket = food_in_bracket(line, knowledge))
+        if (auto named = read_likeness(line, *bracket, setting)) return named;
     if (auto danger = nearly_refused(line, knowledge)) {
         danger->where = setting.origin.start();
         return Failure(std::move(*danger));
