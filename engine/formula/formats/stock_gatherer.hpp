@@ -237,7 +237,7 @@ public:
     /// worth reading. A slip of the pen is asked about: it is there. What may tell of a danger, or that something is not there, stops the
     /// list.
     void not_read(Error error, std::string_view written, bool on_hand) {
-        const bool slip = error.not_known != NotKnown::nothing && slip_of_the_pen(error, written);
+        const bool slip = error.not_known != NotKnown::nothing && slip_of_the_pen(error, written, knowledge_);
         if (!on_hand || slip || !holds.empty() || never_set_aside(written, knowledge_)) return troubles_.add(std::move(error));
         Reason aside = make_reason(ReasonKind::set_aside);
         aside.note = error.message;
@@ -287,12 +287,13 @@ public:
         return true;
     }
 
-    /// A list of which most is not known is no list.
+    /// A list of which next to nothing is known is no list.
     Inventory take() {
         const auto is_heading = [](const StockRead& line) { return line.as.kind == ReasonKind::list_heading; };
         const auto lines =
             inventory_.read.size() - static_cast<std::size_t>(std::count_if(inventory_.read.begin(), inventory_.read.end(), is_heading));
-        if (2 * set_aside_.size() > lines) troubles_.add(set_aside_);
+        constexpr std::size_t most_unknown = 4;  // to one line that is understood, judgement
+        if (set_aside_.size() > most_unknown * (lines - std::min(lines, set_aside_.size()))) troubles_.add(set_aside_);
         return std::move(inventory_);
     }
 

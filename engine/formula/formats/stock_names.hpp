@@ -41,6 +41,8 @@ public:
 
     bool in_formula(const std::string& id) const;
 
+    const Knowledge& knowledge() const { return knowledge_; }
+
 private:
     std::vector<std::string> lines_called(const std::string& folded) const;
     std::optional<std::string> line_by_wider_word(const std::string& folded, const Ingredient& read, bool absent) const;

@@ -148,7 +148,7 @@ bool is_slip_of_a_name(std::string_view part, const StockNamer& namer, const Ori
     constexpr std::size_t shortest = 5;  // letters
     if (part.size() < shortest || words_of(part).size() > 1) return false;
     const auto named = namer.named(part, origin, false);
-    return !named && slip_of_the_pen(named.error(), part);
+    return !named && slip_of_the_pen(named.error(), part, namer.knowledge());
 }
 
 std::optional<ReadLine> as_the_formula_says(const std::string& read, std::string_view text, const Origin& origin, const StockNamer& namer,

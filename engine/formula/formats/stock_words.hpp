@@ -70,6 +70,6 @@ bool grows(std::string_view line, const Knowledge& knowledge);
 bool is_plenty(std::string_view line, const Knowledge& knowledge);
 
 /// Whether a name that the error offers is a slip away from words of `written`.
-bool slip_of_the_pen(const Error& error, std::string_view written);
+bool slip_of_the_pen(const Error& error, std::string_view written, const Knowledge& knowledge);
 
 }  // namespace standin
