@@ -94,7 +94,7 @@ std::string from_method(const Reason& r) {
     std::vector<std::string> all;
     for (const auto& f : r.figures) all.push_back(f.what + " " + plain(f.after) + " " + f.unit);
     all.insert(all.end(), r.foods.begin(), r.foods.end());
-    return "read from the method: " + listed(all) + "; say so if it is meant otherwise";
+    return (r.role == "line" ? "read from the lines: " : "read from the method: ") + listed(all) + "; say so if it is meant otherwise";
 }
 
 std::string heat_of_dried(const Reason& r) {

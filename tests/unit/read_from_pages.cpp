@@ -135,6 +135,61 @@ TEST_CASE("what the method says of the making is presumed and told") {
     CHECK(*said.process.plate_mm == Approx(4));
 }
 
+TEST_CASE("a plate of a decimal comma, a mixed number or a range is one length") {
+    const auto plate = [](const std::string& method) {
+        return formula("1 kg pork shoulder\n18 g salt\nMethod\n" + method + "\n").process.plate_mm.value_or(0);
+    };
+    CHECK(plate("Das Fleisch durch die 4,5 mm Scheibe wolfen.") == Approx(4.5));
+    CHECK(plate("Grind through the 4,5 mm plate.") == Approx(4.5));
+    CHECK(plate("Hacher à la grille de 4,5 mm.") == Approx(4.5));
+    CHECK(plate("Grind through the 4 1/2 mm plate.") == Approx(4.5));
+    CHECK(plate("Grind through the 4-6 mm plate.") == Approx(5));
+    CHECK(plate("Grind through the 6 mm plate, then the 3 mm plate.") == Approx(3));
+    const auto core = formula("1 kg Schweineschulter\n18 g Salz\nZubereitung:\nAuf 72,5 °C Kerntemperatur braten.");
+    CHECK(*core.process.core_c == Approx(72.5));
+}
+
+TEST_CASE("what the method does to greens, seeds and nuts is taken over the stops between its sentences") {
+    const auto done = [](const std::string& method) {
+        std::string all;
+        const auto read = formula("1 kg pork shoulder\n300 g spinach\n200 g chard\n60 g pumpkin seeds\n40 g walnuts\n18 g salt\nMethod\n" +
+                                  method + "\n");
+        for (const auto& line : read.lines)
+            for (const auto& step : line.prepared)
+                all +=
+                    line.ingredient + " " + step.preparation + (step.minutes ? " " + std::to_string(*step.minutes).substr(0, 3) : "") + ";";
+        return all;
+    };
+    const std::string squeezed = "spinach blanched 0.5;spinach squeezed;";
+    CHECK(done("Blanch the spinach 30 seconds; squeeze dry.") == squeezed);
+    CHECK(done("Blanch the spinach 30 seconds. Squeeze it dry.") == squeezed);
+    CHECK(done("Blanch the spinach 30 seconds. Cool in ice water. Drain and wring out.") == squeezed);
+    CHECK(done("Den Spinat 30 Sekunden blanchieren. Gut ausdrücken.") == squeezed);
+    CHECK(done("Blanch the spinach 30 seconds. Do not squeeze.") == "spinach blanched 0.5;");
+    CHECK(done("Blanch the spinach 30 seconds. Squeeze the limes over it.") == "spinach blanched 0.5;");
+    CHECK(done("Blanch the spinach 30 seconds. Squeeze the chard.") == "spinach blanched 0.5;");
+    CHECK(done("Toast 1/4 cup pumpkin seeds in a dry skillet until they pop, 4 minutes.") == "pumpkin-seed toasted;");
+    CHECK(done("Toast the pumpkin seeds, walnuts and cumin.") == "pumpkin-seed toasted;walnut toasted;");
+    CHECK(done("Kürbiskerne und Walnüsse rösten.") == "pumpkin-seed toasted;walnut toasted;");
+    CHECK(done("Do not toast the walnuts.").empty());
+    CHECK(done("Toast the buns. Chop the walnuts.").empty());
+}
+
+TEST_CASE("a plate that stands in a line of meat is that of the mass, or is told") {
+    const auto one = formula("3 kg pork shoulder, 80/20, 8 mm plate\n54 g salt");
+    CHECK(*one.process.plate_mm == Approx(8));
+    CHECK(any(one.read_as, "read from the lines: plate 8 mm"));
+    const auto table = formula("Ingredient\tg\tNotes\nPork shoulder\t6200\t80/20, 4.5 mm plate\nTable salt\t175\t");
+    CHECK(*table.process.plate_mm == Approx(4.5));
+    const auto two = formula("3 kg pork shoulder, 8 mm plate\n1 kg pork backfat, 3 mm plate\n72 g salt");
+    CHECK(!two.process.plate_mm);
+    CHECK(any(two.lines[0].notes, "8 mm plate"));
+    CHECK(any(two.lines[1].notes, "3 mm plate"));
+    const auto said = formula("3 kg pork shoulder, 8 mm plate\n54 g salt\nplate: 6 mm");
+    CHECK(*said.process.plate_mm == Approx(6));
+    CHECK(any(said.lines[0].notes, "8 mm plate"));
+}
+
 TEST_CASE("what a page says of the recipe is passed over in one line") {
     const auto read =
         formula("Servings: 12\nPrep Time: 45 mins\nYield: 5 lb\nBy Jane Doe\nRinde: 2.5 kg\nFür 4 Personen\n2 kg pork shoulder\n36 g salt");

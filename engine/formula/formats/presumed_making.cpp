@@ -1,9 +1,13 @@
 #include "formula/formats/presumed_making.hpp"
 
 #include <algorithm>
+#include <utility>
 
+#include "core/contains.hpp"
+#include "formula/formats/stock_remarks.hpp"
 #include "formula/line/leaf_cut.hpp"
 #include "formula/line/method_facts.hpp"
+#include "formula/line/process_text.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/tissue.hpp"
@@ -19,6 +23,20 @@ bool cooked_already(const Line& line) {
     return line.weighed_prepared;
 }
 
+// "Blanch the spinach; squeeze dry", "Blanch it. Drain and squeeze well.": what names no other food goes on with it.
+bool squeezed_behind(const BlanchedInMethod& blanched, const Ingredient& food, const Knowledge& knowledge) {
+    const auto* water = knowledge.ingredient_named("water");
+    bool goes_on = true;
+    for (const auto& behind : blanched.behind) {
+        const bool names_it = sentence_names(behind.sentence, food, knowledge);
+        const auto named = foods_in_any_tongue(behind.sentence, knowledge);
+        const bool another = std::any_of(named.begin(), named.end(), [&](const auto* one) { return one != &food && one != water; });
+        if (behind.squeezes && (names_it || (goes_on && !another))) return true;
+        goes_on = goes_on && !another;
+    }
+    return false;
+}
+
 void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
     for (const auto& blanched : blanched_in_method(draft.formula.method, knowledge))
         for (auto& one : draft.lines) {
@@ -29,7 +47,8 @@ void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std:
             if (!wilts(food) || cooked_already(line) || !blanching || !effect_on(*blanching, food.tissue)) continue;
             if (!food.already.empty() || !sentence_names(blanched.sentence, food, knowledge)) continue;
             std::vector<Prepared> steps{{"blanched", blanched.minutes}};
-            if (blanched.squeezed && !has_step(line.prepared, "squeezed")) steps.push_back({"squeezed", std::nullopt});
+            if ((blanched.squeezed || squeezed_behind(blanched, food, knowledge)) && !has_step(line.prepared, "squeezed"))
+                steps.push_back({"squeezed", std::nullopt});
             line.prepared.insert(line.prepared.begin(), steps.begin(), steps.end());
             std::string done;
             for (const auto& step : steps) done += (done.empty() ? "" : ", ") + written(step, knowledge);
@@ -56,9 +75,61 @@ void presume_cut(Draft& draft, const Knowledge& knowledge, std::vector<std::stri
     }
 }
 
+// Seeds, nuts and spices of which neither their line nor their record says that they are toasted.
+void presume_toasted(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
+    const auto* toasting = knowledge.preparation("toasted");
+    const auto clauses = toasting ? toasting_in_method(draft.formula.method, knowledge) : std::vector<std::string>{};
+    for (auto& one : draft.lines) {
+        if (one.beside || !one.read) continue;
+        Line& line = one.read->line;
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        const bool toasts = food.family == "spices" || food.family == "nuts-and-seeds";
+        const auto done = [&](const char* step) { return has_step(line.prepared, step) || contains(food.already, step); };
+        const auto heated = {"toasted", "roasted", "roasted-peeled", "fried", "boiled", "cooked"};
+        if (!toasts || !effect_on(*toasting, food.tissue) || line.weighed_prepared || std::any_of(heated.begin(), heated.end(), done))
+            continue;
+        if (std::none_of(clauses.begin(), clauses.end(), [&](const auto& clause) { return sentence_names(clause, food, knowledge); }))
+            continue;
+        line.prepared.insert(line.prepared.begin(), {"toasted", std::nullopt});
+        told.push_back(food.names.front() + " " + written(line.prepared.front(), knowledge));
+    }
+}
+
 }  // namespace
 
 namespace {
+
+// "Pork shoulder, 80/20, 8 mm plate": where the lines tell one plate and nothing else does, it is that of the mass. One that is not taken
+// is told.
+void presume_plate_of_lines(Draft& draft, const Knowledge& knowledge) {
+    std::optional<double> plate = draft.formula.process.plate_mm;
+    bool one = true;
+    std::vector<std::pair<DraftLine*, double>> told;
+    for (auto& line : draft.lines) {
+        if (line.beside || !line.read) continue;
+        const auto said = plate_in_text(line.written, knowledge);
+        if (!said) continue;
+        one = one && plate.value_or(*said) == *said;
+        if (!plate) plate = said;
+        told.emplace_back(&line, *said);
+    }
+    if (told.empty()) return;
+    Process& process = draft.formula.process;
+    Reason taken = make_reason(ReasonKind::from_method);
+    taken.role = "line";
+    if (!process.plate_mm && one) {
+        process.plate_mm = plate;
+        taken.figures.push_back({"plate", {}, *plate, "mm"});
+        draft.formula.read_as.push_back(std::move(taken));
+    }
+    for (const auto& [line, said] : told) {
+        if (process.plate_mm == said) continue;
+        Line& of = line->read->line;
+        of.notes.push_back(
+            reason_about(ReasonKind::passed_over, plain_number(said) + " mm plate", {knowledge.ingredient(of.ingredient)->names.front()}));
+        line->read->doubts.push_back({Confidence::likely, of.notes.back(), true});
+    }
+}
 
 // What the method and every note say that it is cooked at is told once, the least of it; not where that is the core of the process, which
 // has a warning of its own.
@@ -77,7 +148,10 @@ void tell_the_coolest(Formula& formula, const Knowledge& knowledge) {
 
 void presume_making(Draft& draft, const Knowledge& knowledge) {
     Process& process = draft.formula.process;
-    if (draft.formula.method.empty()) return tell_the_coolest(draft.formula, knowledge);
+    if (draft.formula.method.empty()) {
+        presume_plate_of_lines(draft, knowledge);
+        return tell_the_coolest(draft.formula, knowledge);
+    }
     const Process found = process_in_method(draft.formula.method, knowledge);
     Reason told = make_reason(ReasonKind::from_method);
     const auto take = [&](const char* key, std::optional<double> Process::*field, const char* unit) {
@@ -92,7 +166,9 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     tell_the_coolest(draft.formula, knowledge);
     presume_blanched(draft, knowledge, told.foods);
     presume_cut(draft, knowledge, told.foods);
+    presume_toasted(draft, knowledge, told.foods);
     if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));
+    presume_plate_of_lines(draft, knowledge);
 }
 
 }  // namespace standin

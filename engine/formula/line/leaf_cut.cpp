@@ -85,6 +85,22 @@ std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& met
     return all;
 }
 
+std::vector<std::string> toasting_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
+    std::vector<std::string> all;
+    for (const auto& text : method)
+        for (const auto& sentence : sentences_of(text)) {
+            bool toasts = false;
+            for (auto& clause : clauses_of(sentence, knowledge)) {
+                const auto words = words_of(clause);
+                const bool here =
+                    clause_says(words, WordList::toasting_word, knowledge) && !clause_says(words, WordList::not_done_word, knowledge);
+                toasts = here || (toasts && goes_on(clause, knowledge));  // "toast the cumin, fennel and walnuts"
+                if (toasts) all.push_back(std::move(clause));
+            }
+        }
+    return all;
+}
+
 bool clause_cuts(const CutInMethod& cut, const Ingredient& leaf, const Knowledge& knowledge) {
     const auto words = words_of(cut.clause);
     const auto greens = [&](const Word& word) {  // greens, not green chiles

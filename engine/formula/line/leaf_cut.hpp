@@ -18,6 +18,9 @@ struct CutInMethod {
 /// In the order of the method; what is forbidden there is left out.
 std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
+/// The parts of sentences that have something toasted.
+std::vector<std::string> toasting_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
+
 /// Whether the clause is of this leaf: by its name, or as one of the herbs or greens.
 bool clause_cuts(const CutInMethod& cut, const Ingredient& leaf, const Knowledge& knowledge);
 

@@ -46,10 +46,9 @@ std::vector<Sentence> sentences_in(const std::vector<std::string>& method) {
     return all;
 }
 
-// Millimetres where a length starts at `at`.
-std::optional<double> length_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
+// Millimetres where a length starts, which is passed.
+std::optional<double> length_at(Cursor& cursor, const Knowledge& knowledge) {
     constexpr double mm_an_inch = 25.4;
-    Cursor cursor(text, at);
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
@@ -62,12 +61,13 @@ std::optional<double> length_at(std::string_view text, std::size_t at, const Kno
 
 // Minutes where a time starts at `at`, in any tongue.
 std::optional<double> time_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
-    constexpr double minutes_an_hour = 60, minutes_a_day = 1440;
+    constexpr double seconds_a_minute = 60, minutes_an_hour = 60, minutes_a_day = 1440;
     Cursor cursor(text, at);
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
     cursor.eat("-");
+    if (eat_listed(cursor, WordList::second_word, knowledge)) return number->band.mid / seconds_a_minute;
     if (eat_listed(cursor, WordList::minute_word, knowledge)) return number->band.mid;
     if (eat_listed(cursor, WordList::hour_word, knowledge)) return number->band.mid * minutes_an_hour;
     if (eat_listed(cursor, WordList::day_word, knowledge)) return number->band.mid * minutes_a_day;
@@ -89,7 +89,14 @@ std::optional<double> celsius_at(std::string_view text, std::size_t at, const Kn
     return std::nullopt;
 }
 
-bool starts_number(const Word& word) { return std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0; }
+// The "5" of "4,5 mm" and the "1/2" of "4 1/2 mm" start none.
+bool starts_number(const Sentence& sentence, const Word& word) {
+    const auto is_digit = [&](std::size_t at) { return std::isdigit(static_cast<unsigned char>(sentence.text[at])) != 0; };
+    if (!is_digit(word.begin)) return false;
+    if (word.begin < 2 || !is_digit(word.begin - 2)) return true;
+    const char before = sentence.text[word.begin - 1];
+    return before != ',' && (before != ' ' || word.raw.find('/') == std::string::npos);
+}
 
 // "The thermometer says 63", "reads 145": a number by itself, which is no time, length or weight.
 std::optional<double> bare_degrees(const Sentence& sentence, std::size_t i) {
@@ -110,7 +117,7 @@ std::optional<double> bare_degrees(const Sentence& sentence, std::size_t i) {
 template <class At>
 auto first_told(const Sentence& sentence, At at) {
     for (const auto& word : sentence.words)
-        if (starts_number(word))
+        if (starts_number(sentence, word))
             if (auto told = at(word)) return told;
     return decltype(at(sentence.words.front())){};
 }
@@ -119,10 +126,13 @@ auto first_told(const Sentence& sentence, At at) {
 std::optional<double> plate_in(const Sentence& sentence, const Knowledge& knowledge) {
     constexpr std::size_t near = 4;  // words
     std::optional<double> last;
+    std::size_t passed = 0;  // "4-6 mm" is one length
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
-        if (!starts_number(sentence.words[i])) continue;
-        const auto mm = length_at(sentence.text, sentence.words[i].begin, knowledge);
+        if (sentence.words[i].begin < passed || !starts_number(sentence, sentence.words[i])) continue;
+        Cursor cursor(sentence.text, sentence.words[i].begin);
+        const auto mm = length_at(cursor, knowledge);
         if (!mm) continue;
+        passed = cursor.at();
         bool plate = false, other = false;
         for (std::size_t at = i - std::min(i, near); at < std::min(sentence.words.size(), i + near + 1); ++at) {
             plate = plate || Sentence::in(sentence.words[at], WordList::plate_word, knowledge) ||
@@ -157,7 +167,7 @@ std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowled
     std::optional<double> core;
     std::optional<std::size_t> nearest;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
-        if (!starts_number(sentence.words[i])) continue;
+        if (!starts_number(sentence, sentence.words[i])) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
         if (!celsius || *celsius < coolest || *celsius > hottest) continue;
         const auto away = words_from_core(sentence, i, knowledge);
@@ -221,7 +231,7 @@ std::optional<double> coolest_of_hot(std::string_view text, const Knowledge& kno
     const Sentence sentence{std::string(text), words_of(text)};
     std::optional<double> least;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
-        if (!starts_number(sentence.words[i]) || !is_of_holding(sentence, i, knowledge)) continue;
+        if (!starts_number(sentence, sentence.words[i]) || !is_of_holding(sentence, i, knowledge)) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
         if (celsius && *celsius > cold) least = std::min(least.value_or(*celsius), *celsius);
     }
@@ -237,7 +247,7 @@ std::optional<double> stands_too_warm(std::string_view text, const Knowledge& kn
     const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); });
     if (!night && (!minutes || *minutes <= least_minutes)) return std::nullopt;
     for (const auto& word : sentence.words) {
-        if (!starts_number(word)) continue;
+        if (!starts_number(sentence, word)) continue;
         const auto celsius = celsius_at(sentence.text, word.begin, knowledge);
         if (celsius && *celsius > coolest && *celsius < warmest) return celsius;
     }
@@ -255,7 +265,25 @@ std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowled
     return std::nullopt;
 }
 
+// The first time told; seconds only where no minutes are: "pulse 20 seconds, then mix 2 minutes".
+std::optional<double> mixing_in(const Sentence& sentence, const Knowledge& knowledge) {
+    std::optional<double> seconds;
+    for (const auto& word : sentence.words) {
+        const auto minutes = starts_number(sentence, word) ? time_at(sentence.text, word.begin, knowledge) : std::nullopt;
+        if (minutes && *minutes >= 1) return minutes;
+        if (!seconds) seconds = minutes;
+    }
+    return seconds;
+}
+
 }  // namespace
+
+std::optional<double> plate_in_text(std::string_view text, const Knowledge& knowledge) {
+    std::optional<double> last;
+    for (const auto& sentence : sentences_in({std::string(text)}))
+        if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) last = plate;
+    return last;
+}
 
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     Process told;
@@ -263,12 +291,10 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
     for (const auto& sentence : sentences_in(method)) {
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
         if (sentence.says(WordList::mixing_word, knowledge) && !sentence.says(WordList::cooking_word, knowledge))
-            for (const auto& word : sentence.words)
-                if (const auto minutes = starts_number(word) ? time_at(sentence.text, word.begin, knowledge) : std::nullopt) {
-                    constexpr double longest = 30;  // judgement: longer is a rest
-                    if (*minutes <= longest) mixing += *minutes;
-                    break;
-                }
+            if (const auto minutes = mixing_in(sentence, knowledge)) {
+                constexpr double longest = 30;  // judgement: longer is a rest
+                if (*minutes <= longest) mixing += *minutes;
+            }
         if (const auto rest = rest_in(sentence, knowledge); rest && within("rest", *rest)) told.rest_h = rest;
         if (const auto core = core_in(sentence, knowledge)) told.core_c = core;
     }
@@ -286,7 +312,7 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
         const bool held = is_held_warm(sentence.text, knowledge);
         bool first = true;
         for (std::size_t i = 0; i < sentence.words.size(); ++i) {
-            if (!starts_number(sentence.words[i])) continue;
+            if (!starts_number(sentence, sentence.words[i])) continue;
             auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
             if (keeps_warm(sentence, i, knowledge)) continue;
             constexpr double held_hot = 57.5;  // C: what is held is held cooler than this
@@ -308,7 +334,7 @@ std::optional<double> held_too_cool(std::string_view text, const Knowledge& know
     const Sentence sentence{std::string(text), words_of(text)};
     if (!sentence.says(WordList::holding_word, knowledge)) return std::nullopt;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
-        if (!starts_number(sentence.words[i]) || is_of_cooking(sentence, i, knowledge)) continue;
+        if (!starts_number(sentence, sentence.words[i]) || is_of_cooking(sentence, i, knowledge)) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
         if (celsius && *celsius > coolest && *celsius < hot) return celsius;
     }
@@ -327,14 +353,33 @@ std::vector<Reason> told_in_sentence(std::string_view text, const Knowledge& kno
     return all;
 }
 
+namespace {
+
+// "Squeeze dry", but not "do not squeeze".
+bool squeezes_in(const Sentence& sentence, const Knowledge& knowledge) {
+    bool denied = false;
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (i > 0 && sentence.words[i].segment != sentence.words[i - 1].segment) denied = false;
+        denied = denied || Sentence::in(sentence.words[i], WordList::not_done_word, knowledge);
+        if (!denied && Sentence::in(sentence.words[i], WordList::squeezing_word, knowledge)) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     constexpr double longest = 15;  // minutes, judgement: longer is boiling
     std::vector<BlanchedInMethod> all;
     for (const auto& sentence : sentences_in(method)) {
-        if (!sentence.says(WordList::blanching_word, knowledge)) continue;
+        const bool squeezes = squeezes_in(sentence, knowledge);
+        if (!sentence.says(WordList::blanching_word, knowledge)) {
+            for (auto& blanched : all) blanched.behind.push_back({sentence.text, squeezes});
+            continue;
+        }
         auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); });
         if (minutes && *minutes > longest) minutes.reset();
-        all.push_back({sentence.text, minutes, sentence.says(WordList::squeezing_word, knowledge)});
+        all.push_back({sentence.text, minutes, squeezes, {}});
     }
     return all;
 }

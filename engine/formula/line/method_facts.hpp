@@ -14,6 +14,9 @@ namespace standin {
 /// Numbers of the process that sentences of a method tell; only what they say outright.
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
+/// The plate that a text tells, in millimetres.
+std::optional<double> plate_in_text(std::string_view text, const Knowledge& knowledge);
+
 /// The heat at which a sentence holds, serves or warms up what was cooked, where germs may grow in it: "keep at 45 C until the evening".
 /// Whether it is too little hangs on the rules; the hottest that some ask for is the most that is looked at.
 std::optional<double> held_too_cool(std::string_view sentence, const Knowledge& knowledge);
@@ -29,6 +32,12 @@ struct BlanchedInMethod {
     std::string sentence;
     std::optional<double> minutes;
     bool squeezed = false;
+
+    struct Behind {
+        std::string sentence;
+        bool squeezes = false;
+    };
+    std::vector<Behind> behind;  ///< the sentences after it that blanch nothing
 };
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
