@@ -36,26 +36,27 @@ enum class WordList : std::uint16_t {
     millimetre_word, minute_word, mixes_with, mixing_no_time, mixing_none, mixing_word, names_a_sort, names_also, names_kind,
     nearly_full, never_aside, never_plain, next_stay, night_word, no_allergen_promise, no_ground_spice, no_promise, no_slip, nobody_word,
     not_done_word, not_fresh, not_made_of, numbers_a_version, of_each, of_the_mind, offal_word, old_age_word, order_acid_first,
-    order_acid_last, other_food, outside_purpose, pack_word, packet_word, page_word, pan_fat, pan_loss, part_of_food, part_only,
-    participle_end, participle_start, passed_over, paste_word, per, per_word, percent_word, perhaps_word, person_word, piece_shape,
-    piece_size, place_behind_a_name, place_of_guests, place_of_origin, place_of_the_small, plain_remark, plant_condition, plate_word,
-    plumps_in, pod_colour, pods_as_usual, pods_fiery, pods_hot, pods_mild, pronoun, put_in, quarter_of, raw_lightness, remark_key,
-    remark_opening, remark_source, remark_verb, remark_word, rest_word, said_of_liquid, scale_step, seasoning_heading, second_word,
-    serving_word, shape_of_each, sheet_of_meat, sheet_size, sheet_total, single_piece, skin_by_length, skin_that_holds_sausage,
-    so_much_left, soaks, some_of_another, some_of_it, squeezing_word, still_there, stock_asks, stock_closing, stock_doubt, stock_few,
-    stock_half, stock_heading, stock_joint, stock_leaf_part, stock_little, stock_loose, stock_no_abroad, stock_none, stock_none_after,
-    stock_none_heading, stock_of_plant, stock_opening, stock_other_part, stock_plenty, stock_some, stock_title_word, stock_when,
-    stood_there, strength_word, style_word, takes_its_kind, takes_part_away, taste_word, tells_form, tells_its_form, tells_of_state,
-    thawed_cold, thawed_when, thermometer_word, thing_of_a_number, thing_of_kin, third_of, this_crop, three_or_more, three_quarters_of,
-    tick_word, title_for_whom, title_free_of, title_is_free, title_join, title_suits, title_without, to_hour, toasting_word, trimmed_off,
-    turns_of_age, turns_to_another, two_thirds_of, unit_heading, until_word, up_to_a_heat, vague, very_word, votes_word, warm_place,
-    was_frozen, weighed_when_done, weighed_when_trimmed, weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word,
-    whole_meat, wild_name, with_word, wrapping, wrapping_verb, wrung_word, year_word, yield_heading
+    order_acid_last, other_food, outside_purpose, pack_joint, pack_word, packet_word, page_word, pan_fat, pan_loss, part_of_food,
+    part_only, participle_end, participle_start, passed_over, paste_word, per, per_word, percent_word, perhaps_word, person_word,
+    piece_shape, piece_size, place_behind_a_name, place_of_guests, place_of_origin, place_of_the_small, plain_remark, plant_condition,
+    plate_word, plumps_in, pod_colour, pods_as_usual, pods_fiery, pods_hot, pods_mild, pronoun, put_in, quarter_of, raw_lightness,
+    remark_key, remark_opening, remark_source, remark_verb, remark_word, rest_word, said_of_liquid, scale_step, seasoning_heading,
+    second_word, serving_word, shape_of_each, share_full, sheet_of_meat, sheet_size, sheet_total, single_piece, skin_by_length,
+    skin_that_holds_sausage, so_much_left, soaks, some_of_another, some_of_it, squeezing_word, still_there, stock_asks, stock_closing,
+    stock_doubt, stock_few, stock_half, stock_heading, stock_joint, stock_leaf_part, stock_little, stock_loose, stock_no_abroad,
+    stock_none, stock_none_after, stock_none_heading, stock_of_plant, stock_opening, stock_other_part, stock_plenty, stock_some,
+    stock_title_word, stock_when, stood_there, strength_word, style_word, takes_its_kind, takes_part_away, taste_word, tells_form,
+    tells_its_form, tells_of_state, thawed_cold, thawed_when, thermometer_word, thing_of_a_number, thing_of_kin, third_of, this_crop,
+    three_or_more, three_quarters_of, tick_word, title_for_whom, title_free_of, title_is_free, title_join, title_suits, title_without,
+    to_hour, toasting_word, trimmed_off, turns_of_age, turns_to_another, two_thirds_of, unit_heading, until_word, up_to_a_heat, vague,
+    very_word, votes_word, warm_place, was_frozen, weighed_when_done, weighed_when_trimmed, weighed_word, who_stands, whole_animal,
+    whole_batch, whole_mass_word, whole_meat, wild_name, with_bone, with_word, wrapping, wrapping_verb, wrung_word, year_word,
+    yield_heading
 };
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 329> all{
+    static constexpr std::array<std::string_view, 332> all{
         "about-a-share", "about-in-brackets", "accented-ending-of-state", "acid-of-a-strength", "age-of-what-keeps", "allergic-people",
         "allergy-ending", "allergy-in-general", "allergy-word", "animal-behind-cut", "another-kind", "article", "aside",
         "aside-behind-or", "aside-behind-to", "asks-kindly", "asks-to-add", "at-least", "at-most-a-share", "at-table", "base-word",
@@ -81,13 +82,13 @@ struct Words<WordList> {
         "mixing-no-time", "mixing-none", "mixing-word", "names-a-sort", "names-also", "names-kind", "nearly-full", "never-aside",
         "never-plain", "next-stay", "night-word", "no-allergen-promise", "no-ground-spice", "no-promise", "no-slip", "nobody-word",
         "not-done-word", "not-fresh", "not-made-of", "numbers-a-version", "of-each", "of-the-mind", "offal-word", "old-age-word",
-        "order-acid-first", "order-acid-last", "other-food", "outside-purpose", "pack-word", "packet-word", "page-word", "pan-fat",
-        "pan-loss", "part-of-food", "part-only", "participle-end", "participle-start", "passed-over", "paste-word", "per", "per-word",
-        "percent-word", "perhaps-word", "person-word", "piece-shape", "piece-size", "place-behind-a-name", "place-of-guests",
+        "order-acid-first", "order-acid-last", "other-food", "outside-purpose", "pack-joint", "pack-word", "packet-word", "page-word",
+        "pan-fat", "pan-loss", "part-of-food", "part-only", "participle-end", "participle-start", "passed-over", "paste-word", "per",
+        "per-word", "percent-word", "perhaps-word", "person-word", "piece-shape", "piece-size", "place-behind-a-name", "place-of-guests",
         "place-of-origin", "place-of-the-small", "plain-remark", "plant-condition", "plate-word", "plumps-in", "pod-colour",
         "pods-as-usual", "pods-fiery", "pods-hot", "pods-mild", "pronoun", "put-in", "quarter-of", "raw-lightness", "remark-key",
         "remark-opening", "remark-source", "remark-verb", "remark-word", "rest-word", "said-of-liquid", "scale-step",
-        "seasoning-heading", "second-word", "serving-word", "shape-of-each", "sheet-of-meat", "sheet-size", "sheet-total",
+        "seasoning-heading", "second-word", "serving-word", "shape-of-each", "share-full", "sheet-of-meat", "sheet-size", "sheet-total",
         "single-piece", "skin-by-length", "skin-that-holds-sausage", "so-much-left", "soaks", "some-of-another", "some-of-it",
         "squeezing-word", "still-there", "stock-asks", "stock-closing", "stock-doubt", "stock-few", "stock-half", "stock-heading",
         "stock-joint", "stock-leaf-part", "stock-little", "stock-loose", "stock-no-abroad", "stock-none", "stock-none-after",
@@ -98,7 +99,7 @@ struct Words<WordList> {
         "title-join", "title-suits", "title-without", "to-hour", "toasting-word", "trimmed-off", "turns-of-age", "turns-to-another",
         "two-thirds-of", "unit-heading", "until-word", "up-to-a-heat", "vague", "very-word", "votes-word", "warm-place", "was-frozen",
         "weighed-when-done", "weighed-when-trimmed", "weighed-word", "who-stands", "whole-animal", "whole-batch", "whole-mass-word",
-        "whole-meat", "wild-name", "with-word", "wrapping", "wrapping-verb", "wrung-word", "year-word", "yield-heading"};
+        "whole-meat", "wild-name", "with-bone", "with-word", "wrapping", "wrapping-verb", "wrung-word", "year-word", "yield-heading"};
 };
 // clang-format on
 

@@ -13,6 +13,7 @@
 #include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_packs.hpp"
 #include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_remarks.hpp"
 #include "formula/formats/stock_said.hpp"
@@ -129,6 +130,7 @@ private:
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
             return gatherer_.left_open({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text);
+        if (leaves_packs_open(plain.text, knowledge_)) return gatherer_.not_read(asks_of_packs(where), written.text, true);
         const TextLine line = in_pieces(amount_first(in_known_words(in_pieces(plain))));
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none || !names_(says.names))  // "Petersilie alle", "geen spinazie", "gli spinaci sono finiti"
@@ -136,7 +138,7 @@ private:
                 return list_as_gone(std::move(*gone), line);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add(not_there_but_what(written.text, where));
-        if (tells_where_it_is(line, says)) return weighed(line.text, line);
+        if (tells_where_it_is(line.text, says, knowledge_)) return weighed(line.text, line);
         if (says.says == StockWord::weighed)
             if (const auto word = may_say_none(line.text, items_, knowledge_); !word.empty())
                 return gatherer_.left_open(asks_if_there(written.text, word, where, knowledge_), written.text);
@@ -239,15 +241,6 @@ private:
             list_as_gone(*gone, written);
         }
         return true;
-    }
-
-    // "chard 500 g, still in the freezer", "chicken thigh 1 kg, bone out": behind a weight and a comma such words say nothing of how much.
-    bool tells_where_it_is(const TextLine& line, const StockLine& says) const {
-        const auto comma = line.text.rfind(',');
-        if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
-        if (!has_digit(line.text.substr(0, comma))) return false;
-        return knowledge_.in_list(WordList::passed_over, fold(line.text.substr(comma + 1))) &&
-               read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
 
     // Once more in the words that we know: "cider vinegar 1 bottle".

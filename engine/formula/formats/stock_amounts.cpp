@@ -8,6 +8,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "formula/formats/stock_packs.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -21,6 +22,7 @@
 #include "formula/line/tongues.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -42,6 +44,28 @@ void drop_left(std::string& line, const Knowledge& knowledge) {
         if (half) continue;
         if (in_it || i + 1 == words.size()) return drop_left(line = line.substr(0, words[i - 1].end), knowledge);
     }
+}
+
+// What is left of a line around what was taken out of it.
+std::string bare_of(std::string_view before, std::string_view behind) {
+    std::string_view name = bare(behind);
+    Cursor of(name);
+    if (of.eat_word("of")) name = bare(name.substr(of.at()));
+    const std::string_view first = bare(before);
+    return std::string(first) + (first.empty() || name.empty() ? "" : " ") + std::string(name);
+}
+
+// Where a line says that the bone is in the meat.
+std::optional<std::pair<std::size_t, std::size_t>> bone_said(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    const auto words = words_of(line);
+    for (std::size_t first = 1; first < words.size() + 1; ++first)
+        for (std::size_t last = std::min(words.size(), first - 1 + longest); last >= first; --last) {
+            if (!knowledge.in_list(WordList::with_bone, fold(phrase(words, first - 1, last)))) continue;
+            if (first > 1 && knowledge.in_list(WordList::stock_none, words[first - 2].folded)) continue;
+            return std::pair(words[first - 1].begin, words[last - 1].end);
+        }
+    return std::nullopt;
 }
 
 bool is_number_word(const std::string& folded, const Knowledge& knowledge) {
@@ -96,17 +120,64 @@ void turn_times(std::string& line) {
     line = last.substr(1) + " " + line.substr(words.front().begin, words[words.size() - 2].end - words.front().begin);
 }
 
-// "2 blocks of 450 g" as "2 x 450 g".
-void turn_packs(std::string& line, const Knowledge& knowledge) {
+// What a share of a container leaves: "500 ml bottle" as "250 ml bottle", "a bottle of cider vinegar" as "0.667 bottle of cider vinegar".
+std::string with_share(const std::string& line, double share) {
     const auto words = words_of(line);
-    for (std::size_t i = 0; i + 3 < words.size(); ++i) {
-        Cursor number(line, words[i].begin), weight(line, words[i + 3].begin);
-        if (!number_at(number, false) || !knowledge.in_list(WordList::pack_word, words[i + 1].folded) || words[i + 2].folded != "of")
-            continue;
-        if (!number_at(weight, false)) continue;
-        const auto unit = unit_at(weight);
-        if (!unit || unit->unit->dimension != Dimension::mass) continue;
-        line.replace(words[i + 1].begin, words[i + 2].end - words[i + 1].begin, "x");
+    for (const auto& word : words) {
+        Cursor cursor(line, word.begin);
+        const auto number = cursor.digit() ? number_at(cursor, false) : std::nullopt;
+        const std::size_t end = cursor.at();
+        const auto unit = number ? unit_at(cursor) : std::nullopt;
+        if (unit && unit->unit->dimension != Dimension::count)
+            return line.substr(0, word.begin) + trimmed_text(number->band.mid * share, 1) + line.substr(end);
+    }
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const Unit* unit = unit_named(words[at].folded);
+        if (!unit || !is_container(*unit)) continue;
+        const bool one = at > 0 && (words[at - 1].folded == "a" || words[at - 1].folded == "one" || words[at - 1].raw == "1");
+        const std::string name = bare_of(line.substr(0, words[at - (one ? 1 : 0)].begin), std::string_view(line).substr(words[at].end));
+        return name.empty() || (!one && has_digit(line)) ? std::string() : trimmed_text(share, 3) + " " + words[at].raw + " of " + name;
+    }
+    return {};
+}
+
+// "a bottle of cider vinegar, two thirds full", "mustard (1 jar, a third left)"
+void turn_share_full(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        const auto share = number_at(cursor);
+        if (!share || share->band.mid <= 0 || share->band.mid >= 1 || share->band.low < share->band.high) continue;
+        std::size_t last = i + 1;
+        while (last < words.size() && words[last].begin < cursor.at()) ++last;
+        const bool told = last + 1 == words.size() && knowledge.in_list(WordList::share_full, words[last].folded);
+        auto rest = told ? with_share(line.substr(0, words[i - 1].end), share->band.mid) : std::string();
+        if (!rest.empty()) line = std::move(rest);
+        if (told) return;
+    }
+}
+
+// "pork butt 5 lb bone in": what is told of its bone stands apart (`says_with_bone`).
+void drop_bone(std::string& line, const Knowledge& knowledge) {
+    auto said = bone_said(line, knowledge);
+    if (!said) return;
+    while (said->first > 0 && (line[said->first - 1] == ' ' || line[said->first - 1] == ',')) --said->first;
+    const bool bracket = said->first > 0 && line[said->first - 1] == '(' && said->second < line.size() && line[said->second] == ')';
+    if (bracket) --said->first, ++said->second;
+    const bool opens = said->first == 0 || line[said->first - 1] == '(' || (said->second < line.size() && line[said->second] == ',');
+    line.replace(said->first, said->second - said->first, opens ? "" : " ");
+    line = std::string(bare(line));
+}
+
+// "pork butt 5 lb bone out" as "pork butt 5 lb, bone out"
+void part_remark(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        const auto number = cursor.digit() ? number_at(cursor, false) : std::nullopt;
+        const auto unit = number ? unit_at(cursor) : std::nullopt;
+        if (!unit || unit->unit->dimension != Dimension::mass || cursor.done() || line[cursor.at()] != ' ') continue;
+        if (knowledge.in_list(WordList::passed_over, fold(line.substr(cursor.at())))) line.insert(cursor.at(), ",");
         return;
     }
 }
@@ -217,11 +288,14 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
     drop_joint(line, knowledge);
     drop_so_much_left(line, knowledge);
+    drop_bone(line, knowledge);
+    line = with_packs_first(line, knowledge);
+    turn_share_full(line, knowledge);
+    part_remark(line, knowledge);
     turn_amount_in_brackets(line);
     turn_share_left(line, knowledge);
     drop_left(line, knowledge);
     turn_times(line);
-    turn_packs(line, knowledge);
     turn_middle_amount(line);
     std::size_t at = trailing_amount(line, knowledge);
     if (at == 0) at = lone_amount(line);
@@ -233,6 +307,8 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     const bool many = line.substr(0, line.find(' ')).ends_with('s');  // "bags of nettles"
     return unit && !many && unit->unit->dimension == Dimension::count && cursor.eat_word("of") ? "1 " + line : line;
 }
+
+bool says_with_bone(std::string_view line, const Knowledge& knowledge) { return bone_said(line, knowledge).has_value(); }
 
 std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest = 4;  // words

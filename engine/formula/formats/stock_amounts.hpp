@@ -16,6 +16,9 @@ std::string without_idle_words(std::string_view written, const Knowledge& knowle
 /// The line with its amount first and plain signs: "chives a bunch" as "a bunch chives", "tin of chickpeas" as "1 tin of chickpeas".
 std::string with_amount_first(std::string_view line, const Knowledge& knowledge);
 
+/// "pork shoulder 3 kg with bone"; the words are no part of `with_amount_first`.
+bool says_with_bone(std::string_view line, const Knowledge& knowledge);
+
 struct SizedLine {
     std::string text;
     Reason told;

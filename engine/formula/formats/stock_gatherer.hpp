@@ -13,6 +13,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_leaves.hpp"
@@ -96,10 +97,12 @@ public:
         for (const auto& told : read.line.notes) note_passed(told);
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
-        const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
+        const bool weighed = is_weight(read.line.written) || tells_mass(written);  // "1 bag spinach, 200 g": 200 g are in the bag
         const bool prepared = *picked != 1;  // weighed as it lies there, and counted as the fresh food that it came of
-        const double fresh = *picked / (weighed && !prepared ? 1 : edible_share(ingredient)), grams = read.line.grams.mid * fresh;
+        const double boned = with_bone && ingredient.meat ? 1 - knowledge_.parameter("reading.stock-bone").mid : 1;
+        const double fresh = boned * *picked / (weighed && !prepared ? 1 : edible_share(ingredient)), grams = read.line.grams.mid * fresh;
         const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high * fresh);
+        if (boned < 1) note(counted_boned(written, ingredient, grams));
         if (prepared) note(counted_as_fresh(written, ingredient, grams));
         for (const auto& told : read.line.notes)
             if (told.kind == ReasonKind::of_the_formula) loose_.insert(read.line.ingredient);
@@ -168,6 +171,8 @@ public:
         if (names->note) inventory_.notes.push_back(*names->note);
         if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
             if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
+        if (on_hand && with_bone && names->ids.size() == 1 && knowledge_.ingredient(names->ids.front())->meat)
+            note(counted_boned(std::string(text), *knowledge_.ingredient(names->ids.front()), std::nullopt));
         if (on_hand && names->loose) loose_.insert(names->ids.begin(), names->ids.end());
         if (on_hand)
             for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
@@ -192,6 +197,7 @@ public:
     /// Another line: nothing of what the one before said holds for it.
     void begin(std::string_view written) {
         whole = written;
+        with_bone = says_with_bone(written, knowledge_);
         holds.clear();
         dangers.clear();
     }
@@ -208,6 +214,7 @@ public:
 
     bool plenty = false;            ///< what the line being read says of the names in it
     bool growing = false;           ///< likewise that it is the living plant
+    bool with_bone = false;         ///< likewise that the bone is in the meat
     bool in_garden = false;         ///< the heading above says that it grows there
     std::string_view whole{};       ///< the line being read, as the maker wrote it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
@@ -315,6 +322,13 @@ private:
     static Reason counted_as_fresh(const std::string& written, const Ingredient& ingredient, double grams) {
         Reason taken = reason_about(ReasonKind::taken_as_amount, written);
         taken.note = plain_number(std::round(grams)) + " g " + ingredient.names.front();
+        return taken;
+    }
+
+    Reason counted_boned(const std::string& written, const Ingredient& ingredient, std::optional<double> grams) const {
+        Reason taken = counted_as_fresh(whole.empty() ? written : std::string(whole), ingredient, grams.value_or(0));
+        if (!grams) taken.note = ingredient.names.front();
+        taken.note += " without its bone";
         return taken;
     }
 

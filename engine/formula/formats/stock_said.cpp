@@ -144,6 +144,14 @@ Error asks_if_there(std::string_view line, std::string_view word, const std::str
             {"no " + of, of}};
 }
 
+bool tells_where_it_is(std::string_view line, const StockLine& says, const Knowledge& knowledge) {
+    const auto comma = line.rfind(',');
+    if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
+    if (!has_digit(line.substr(0, comma))) return false;
+    return knowledge.in_list(WordList::passed_over, fold(line.substr(comma + 1))) &&
+           read_line(line, Origin("", {1, 1}), knowledge, {}, true).has_value();
+}
+
 bool is_slip_of_a_name(std::string_view part, const StockNamer& namer, const Origin& origin) {
     constexpr std::size_t shortest = 5;  // letters
     if (part.size() < shortest || words_of(part).size() > 1) return false;
