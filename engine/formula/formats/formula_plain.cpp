@@ -13,6 +13,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/heading_base.hpp"
 #include "formula/line/limes.hpp"
 #include "formula/line/line_asides.hpp"
@@ -72,9 +73,11 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
         if (next < words.size() && words[next].folded == "of") ++next;
         std::size_t lead = i - 1;
         if (lead > 0 && (words[lead].folded == "of" || words[lead].folded == "size")) --lead;  // "batch of 10 kg"
-        const bool led = knowledge.in_list(WordList::before_batch_size, words[lead].folded),
+        const bool numbered =                                                                  // "No. 14 Country, 10 kg"
+            i > 2 && knowledge.in_list(WordList::numbers_a_version, words[0].folded) && has_digit(words[1].raw);
+        const bool led = numbered || knowledge.in_list(WordList::before_batch_size, words[lead].folded),
                    told = next < words.size() && knowledge.in_list(WordList::behind_batch_size, words[next].folded);
-        const std::size_t last = led ? lead : i;
+        const std::size_t last = led && !numbered ? lead : i;
         const std::string name = phrase(words, 0, last);
         return (led || told) && !knowledge.ingredient_named(name) && !knowledge.ingredient_meant(name);
     }
@@ -147,7 +150,7 @@ public:
             }
             if (i == 0 && !named && takes_title(lines)) continue;
             if (i > 0 && lines[i].place.line > lines[i - 1].place.line + 1) end_base();
-            if (method(lines[i])) continue;
+            if (method(lines[i]) || remark_on_title(lines[i])) continue;
             may_be_title_ = i == 0;
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
@@ -262,6 +265,21 @@ private:
         });
         if (!known) look(line);
         draft_.formula.to_do.emplace_back(value);
+    }
+
+    // "(family recipe, for 1 kg of meat)" above the first line: a bracket that names no food.
+    bool remark_on_title(const TextLine& line) {
+        constexpr std::size_t longest_name = 4;  // words
+        if (!draft_.lines.empty() || draft_.formula.title.empty() || line.text.size() < 3 || line.text.front() != '(' ||
+            line.text.find(')') + 1 != line.text.size())
+            return false;
+        const std::string_view said = line.text.substr(1, line.text.size() - 2);
+        if (starts_with_weight(said) || !foods_named(said, longest_name, knowledge_).empty() ||
+            read_line(said, Origin("", line.place), knowledge_))
+            return false;
+        look(line, true);
+        draft_.said_of_recipe.emplace_back(one_line(line.text));
+        return true;
     }
 
     // What follows a line that says "Method" is left out, but for the process in our own words; so is a paragraph anywhere.

@@ -29,6 +29,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/limes.hpp"
+#include "formula/line/line_asides.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
@@ -121,7 +122,8 @@ private:
         if (is_unticked(written.text))
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
-        rewritten_.push_back(with_amount_first(without_idle_words(in_kinds(written.text, knowledge_), knowledge_), knowledge_));
+        rewritten_.push_back(without_only(with_amount_first(without_idle_words(in_kinds(written.text, knowledge_), knowledge_), knowledge_),
+                                          names_, knowledge_));
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
                  rewritten_.back(), [this](auto part) { return is_item(part); }, knowledge_))
@@ -305,6 +307,10 @@ private:
     // An amount and a name; where the amount gives no weight, the food is there.
     void weighed(std::string_view text, const TextLine& line) {
         if (text.empty()) return;
+        if (auto packs = with_packs_first(text, knowledge_); packs != text) {
+            const TextLine one = in_words(std::move(packs), line);
+            return weighed(one.text, one);
+        }
         const Origin origin = origin_of(text, line);
         if (auto each = each_of_several(text, origin, knowledge_, true); !each.empty()) {
             for (auto& part : each) {
@@ -348,6 +354,7 @@ private:
                 if (!knowledge_.in_list(WordList::passed_over, fold(part)) &&
                     (has_digit(part) || is_item(part) || !passed_over(parts, part)))
                     weighed(part, line);
+                else if (changes_food(fold(part), knowledge_)) gatherer_.tell_passed(part, parts.front(), ReasonKind::passed_over);
             return;
         }
         if (const auto name = known_without_amount(text)) {
@@ -362,8 +369,7 @@ private:
     // A remark that says nothing that matters; a mere name in it is told.
     bool passed_over(const std::vector<std::string_view>& parts, std::string_view part) {
         const RemarkIs is = part.data() == parts.front().data() ? RemarkIs::asked : remark_of_part(parts, part, knowledge_);
-        if (is == RemarkIs::noted)
-            gatherer_.note_passed(reason_about(ReasonKind::passed_unknown, std::string(part), {std::string(parts.front())}));
+        if (is == RemarkIs::noted) gatherer_.tell_passed(part, parts.front(), ReasonKind::passed_unknown);
         return is != RemarkIs::asked;
     }
 
@@ -446,6 +452,8 @@ private:
             const auto known = known_without_amount(again.names);
             const auto bracket = again.names.find(" (");
             const auto name = known ? *known : bracket == std::string_view::npos ? again.names : bare(again.names.substr(0, bracket));
+            if (const auto said = unknown_bracket(again.names, knowledge_); there && !known && !said.empty())
+                gatherer_.tell_passed(said, name, ReasonKind::passed_unknown);
             if (!name.empty()) gatherer_.name(name, origin_of(name, line), there);
         }
     }

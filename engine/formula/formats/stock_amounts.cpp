@@ -15,6 +15,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/bone.hpp"
 #include "formula/line/kin_measure.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
@@ -53,19 +54,6 @@ std::string bare_of(std::string_view before, std::string_view behind) {
     if (of.eat_word("of")) name = bare(name.substr(of.at()));
     const std::string_view first = bare(before);
     return std::string(first) + (first.empty() || name.empty() ? "" : " ") + std::string(name);
-}
-
-// Where a line says that the bone is in the meat.
-std::optional<std::pair<std::size_t, std::size_t>> bone_said(std::string_view line, const Knowledge& knowledge) {
-    constexpr std::size_t longest = 4;  // words
-    const auto words = words_of(line);
-    for (std::size_t first = 1; first < words.size() + 1; ++first)
-        for (std::size_t last = std::min(words.size(), first - 1 + longest); last >= first; --last) {
-            if (!knowledge.in_list(WordList::with_bone, fold(phrase(words, first - 1, last)))) continue;
-            if (first > 1 && knowledge.in_list(WordList::stock_none, words[first - 2].folded)) continue;
-            return std::pair(words[first - 1].begin, words[last - 1].end);
-        }
-    return std::nullopt;
 }
 
 bool is_number_word(const std::string& folded, const Knowledge& knowledge) {
@@ -271,11 +259,12 @@ std::string without_idle_words(std::string_view written, const Knowledge& knowle
                            knowledge.in_list(WordList::stock_doubt, words[i].folded) && words[i].folded != "if" &&
                            words[i].folded != "unless";
         const Unit* unit = i + 1 < words.size() ? unit_named(words[i + 1].folded) : nullptr;
-        const bool idle = unit && unit->dimension == Dimension::count &&
-                          ((i == 0 && i + 2 < words.size() && words[i + 2].folded == "of") || (i > 0 && number(i - 1))) &&
-                          !unit_named(words[i].folded) && words[i].segment == words[i + 1].segment && !number(i) &&
-                          size_word(words[i].folded).empty() && knowledge.in_list(WordList::plain_remark, words[i].folded) &&
-                          !knowledge.in_list(WordList::stock_loose, words[i].folded);
+        const bool idle =
+            unit && unit->dimension == Dimension::count &&
+            ((i == 0 && i + 2 < words.size() && words[i + 2].folded == "of") || (i > 0 && number(i - 1))) && !unit_named(words[i].folded) &&
+            words[i].segment == words[i + 1].segment && !number(i) && size_word(words[i].folded).empty() &&
+            (knowledge.in_list(WordList::plain_remark, words[i].folded) || knowledge.in_list(WordList::passed_over, words[i].folded)) &&
+            !knowledge.in_list(WordList::stock_loose, words[i].folded);
         if (doubt || idle) line.erase(words[i].begin, words[i + 1].begin - words[i].begin);
     }
     return line;

@@ -62,7 +62,7 @@ bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
     const auto words = words_of(written);
     const auto means_else = [&](const Word& word) {  // "forse" is no slip for a horse, "beans" none for bears and "brown" none for blown
         return knowledge.in_list(WordList::stock_doubt, word.folded) || knowledge.in_list(WordList::dark_colour, word.folded) ||
-               kind_named(word.raw, knowledge);
+               kind_named(word.raw, knowledge) || knowledge.preparation_named(word.raw);
     };
     const bool near = std::any_of(words.begin(), words.end(),
                                   [&](const Word& word) { return !means_else(word) && !near_danger(word.raw, knowledge).empty(); });

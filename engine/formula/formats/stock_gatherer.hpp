@@ -229,6 +229,11 @@ public:
         if (!contains(inventory_.notes, told)) note(std::move(told));
     }
 
+    void tell_passed(std::string_view said, std::string_view food, ReasonKind kind) {
+        const auto name = without_weight(food);
+        note_passed(reason_about(kind, std::string(said), {std::string(name.empty() ? food : name)}));
+    }
+
     void told(const std::string& written, const std::string& where, Reason as) {
         inventory_.read.push_back({was_frozen() ? std::string(whole) : written, where, std::move(as)});
     }

@@ -14,6 +14,7 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/word_list.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -92,19 +93,17 @@ private:
 
     // "x2", "x 2", "2x", "2 x" at the word `i`; how many words it takes is in where it ends.
     std::optional<Counted> times_at(std::size_t i) const {
-        const std::string& raw = words_[i].raw;
-        for (const std::string_view sign : {"x", "X", "*"}) {
-            const std::string_view text(raw);
-            if (text.size() > sign.size() && text.starts_with(sign) && only_digits(text.substr(sign.size())))
-                return Counted{std::stod(std::string(text.substr(sign.size()))), {words_[i].begin, words_[i].end}};
-            if (text.size() > sign.size() && text.ends_with(sign) && only_digits(text.substr(0, text.size() - sign.size())))
-                return Counted{std::stod(raw), {words_[i].begin, words_[i].end}};
-        }
+        const std::string_view raw = words_[i].raw;
+        const auto counted = [&](std::string_view digits, std::size_t last) -> std::optional<Counted> {
+            const auto number = digits.empty() || !only_digits(digits) ? std::nullopt : number_in(digits);
+            return number ? std::optional(Counted{*number, {words_[i].begin, words_[last].end}}) : std::nullopt;
+        };
+        if (raw.size() > 1 && is_times(raw.substr(0, 1))) return counted(raw.substr(1), i);
+        if (raw.size() > 1 && is_times(raw.substr(raw.size() - 1))) return counted(raw.substr(0, raw.size() - 1), i);
         if (i + 1 >= words_.size()) return std::nullopt;
-        const std::string& next = words_[i + 1].raw;
-        if (is_times(raw) && only_digits(next)) return Counted{std::stod(next), {words_[i].begin, words_[i + 1].end}};
-        if (only_digits(raw) && is_times(next)) return Counted{std::stod(raw), {words_[i].begin, words_[i + 1].end}};
-        return std::nullopt;
+        const std::string_view next = words_[i + 1].raw;
+        if (is_times(raw)) return counted(next, i + 1);
+        return is_times(next) ? counted(raw, i + 1) : std::nullopt;
     }
 
     // Whether between two places stand only blanks and signs out of `signs`.
@@ -199,7 +198,7 @@ private:
             const bool after = i >= behind && only_signs(end, packs.begin, " ,(") && ends_clause(packs.end);
             kept_pack_.clear();
             if ((!beside || !ends_clause(end)) && !after) continue;
-            if (*number == 1) {
+            if (*number == 1 || after) {  // "500 g (2 bags)", "1 kg, two bags"
                 keep_pack(words_[i + 1]);
                 return take(1, {packs});
             }

@@ -87,6 +87,14 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     return all;
 }
 
+std::string_view unknown_bracket(std::string_view names, const Knowledge& knowledge) {
+    const auto open = names.find(" ("), close = names.find(')', open);
+    if (open == std::string_view::npos || close == std::string_view::npos) return {};
+    const auto said = names.substr(open + 2, close - open - 2);
+    if (said.empty() || !foods_in_any_tongue(said, knowledge).empty()) return {};
+    return read_remark(said, knowledge, said_of(names.substr(0, open), knowledge)).is == RemarkIs::plain ? std::string_view() : said;
+}
+
 std::string in_kinds(std::string_view line, const Knowledge& knowledge) {
     std::string out(line);
     write_kinds_in_brackets(out, true, knowledge);

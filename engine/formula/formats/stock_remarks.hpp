@@ -23,6 +23,9 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
 /// The foods that a text names, as it stands or else in English.
 std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const Knowledge& knowledge);
 
+/// What stands in a bracket behind a name and is no word that is known here; empty where there is none.
+std::string_view unknown_bracket(std::string_view names, const Knowledge& knowledge);
+
 /// The line with the kinds that a bracket names in place of the word that takes them in, and without the day something thawed.
 std::string in_kinds(std::string_view line, const Knowledge& knowledge);
 

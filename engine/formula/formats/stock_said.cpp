@@ -144,6 +144,19 @@ Error asks_if_there(std::string_view line, std::string_view word, const std::str
             {"no " + of, of}};
 }
 
+std::string without_only(std::string line, const NamesFood& names_food, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    if (words.size() < 2 || has_digit(line)) return line;
+    const auto only = [&](const Word& word) {
+        return knowledge.in_list(WordList::so_much_left, word.folded) && !knowledge.in_list(WordList::left_over_word, word.folded);
+    };
+    if (only(words.back()))
+        if (auto rest = known_names(line.substr(0, words[words.size() - 2].end), names_food, knowledge)) return std::move(*rest);
+    if (only(words.front()))
+        if (auto rest = known_names(line.substr(words[1].begin), names_food, knowledge)) return std::move(*rest);
+    return line;
+}
+
 bool tells_where_it_is(std::string_view line, const StockLine& says, const Knowledge& knowledge) {
     const auto comma = line.rfind(',');
     if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;

@@ -45,6 +45,9 @@ std::string may_say_none(std::string_view line, const IsItem& is_item, const Kno
 /// What a line leaves open is asked with its own food in it.
 Error asks_if_there(std::string_view line, std::string_view word, const std::string& where, const Knowledge& knowledge);
 
+/// "dried sage only", "nur getrockneter Salbei" without the word; the line as it is where the rest names no food.
+std::string without_only(std::string line, const NamesFood& names_food, const Knowledge& knowledge);
+
 /// "chard 500 g, still in the freezer", "chicken thigh 1 kg, bone out": behind a weight and a comma such words say nothing of how much.
 bool tells_where_it_is(std::string_view line, const StockLine& says, const Knowledge& knowledge);
 

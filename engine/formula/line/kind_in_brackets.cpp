@@ -93,6 +93,22 @@ void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& k
     line.replace(wide.begin, close + 1 - wide.begin, listed(parts));
 }
 
+std::string with_kind_behind_comma(std::string_view line, const Knowledge& knowledge) {
+    if (line.find('(') != std::string_view::npos) return {};
+    const auto comma = line.find(", ");
+    if (comma == std::string_view::npos) return {};
+    const auto words = words_of(line.substr(comma + 2));
+    std::size_t last = 0;
+    while (last < words.size() && words[last].segment == words.front().segment && !has_digit(words[last].raw)) ++last;
+    if (last == 0) return {};
+    const std::size_t end = comma + 2 + words[last - 1].end;
+    const std::string behind(line.substr(end));
+    const std::string bracket = std::string(line.substr(0, comma)) + " (" + std::string(line.substr(comma + 2, end - comma - 2)) + ")";
+    std::string written = bracket;
+    write_kinds_in_brackets(written, false, knowledge);
+    return written == bracket ? std::string() : written + (has_digit(behind) && behind.find(',') != 0 ? "," : "") + behind;
+}
+
 std::string other_sort_by_colour(const NameRead& name, const LineNotes& notes, const Knowledge& knowledge) {
     const Ingredient& food = *name.ingredient;
     const bool sauce = food.family == "condiments" && (food.tissue == Tissue::paste || food.tissue == Tissue::liquid);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "formula/line/line_notes.hpp"
 #include "formula/line/name_text.hpp"
@@ -15,6 +16,9 @@ void take_kind_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& kn
 /// "Green chiles (serrano)" as "serrano": the kind that a bracket names of a word that takes it in. `several`: "herbs (parsley, dill)" as
 /// "parsley, dill", where no amount stands beside them.
 void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& knowledge);
+
+/// "400 g green chile, Anaheim": with the kind in place of the word that takes it in; empty where there is none.
+std::string with_kind_behind_comma(std::string_view line, const Knowledge& knowledge);
 
 /// "Green harissa", "harissa (green)": of a sauce or a paste of chiles a colour names another one. Empty where no colour is told.
 std::string other_sort_by_colour(const NameRead& name, const LineNotes& notes, const Knowledge& knowledge);

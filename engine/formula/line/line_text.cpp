@@ -6,10 +6,12 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/bone.hpp"
 #include "formula/line/compound_name.hpp"
 #include "formula/line/first_of_two.hpp"
 #include "formula/line/food_in_bracket.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/kind_in_brackets.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/limes.hpp"
 #include "formula/line/line_facts.hpp"
@@ -317,6 +319,9 @@ Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setti
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
     auto read = read_any_tongue(line, setting);
     if (!read)
+        if (const auto kind = with_kind_behind_comma(line, knowledge); !kind.empty())
+            if (auto again = read_any_tongue(kind, setting)) return with_remarks(kind, std::move(*again), setting);
+    if (!read)
         if (const auto remark = contact_in_brackets(line, knowledge); !remark.empty())
             if (auto again = read_any_tongue(remark, setting);
                 again && (!again->line.declared.empty() || holds_only_sulphite(remark, knowledge)))
@@ -365,6 +370,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
+    if (!on_the_shelf)
+        if (auto bone = weighed_with_bone(line, origin, knowledge)) return Failure(std::move(*bone));
     const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
     return says_limon(line) ? read_limon(line, setting) : read_as_written(line, setting);
 }

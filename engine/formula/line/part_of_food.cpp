@@ -5,9 +5,11 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/line_phrases.hpp"
+#include "formula/line/name_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/word_list.hpp"
@@ -36,6 +38,13 @@ void write_fraction_behind_part(std::string& line, const Knowledge& knowledge) {
     }
 }
 
+// An onion is a bulb: the green of one is no part of what it weighs.
+bool ends_in_bulb(const std::vector<Word>& words, const Knowledge& knowledge) {
+    const auto* food = known_ingredient(words.back().raw, knowledge);
+    const auto* two = words.size() > 1 ? known_ingredient(phrase(words, words.size() - 2, words.size()), knowledge) : nullptr;
+    return (two ? two : food) != nullptr && (two ? two : food)->tissue == Tissue::bulb;
+}
+
 // "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
 bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
     write_fraction_behind_part(line, knowledge);
@@ -47,18 +56,43 @@ bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
         const bool whole_named = !of && i > 0 && words[i - 1].folded == "egg";  // "egg white 200 g"
         const bool counted = !whole_named && number_at(behind).has_value();
         const bool leaves = of && counted && words[i].folded == "leaf";
-        if (!(is_part_of_food(words[i].folded, knowledge) && (of || counted)) && !leaves) {
+        const bool greens = of && counted && words[i].folded == "green" && !ends_in_bulb(words, knowledge);
+        if (!(is_part_of_food(words[i].folded, knowledge) && (of || counted)) && !leaves && !greens) {
             const auto& word = words[i].folded;
             if (passable(words, i, knowledge) == 0 && cut_word(words, i, knowledge) == 0 && word != "squeezed" && word != "egg")
                 return false;
             continue;
         }
-        const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
+        const std::string said = leaves ? ", leaves only" : greens ? ", green part only" : " " + words[i].raw;
         line.insert(name_end_from(line, words[name].begin), said);
         blank(line, words[0].begin, words[name - 1].end);
         return true;
     }
     return false;
+}
+
+// "10 g leaves of sage" as "10 g sage leaves"; a number of leaves stays as it is.
+void rewrite_leaves_of(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+        if (words[i].folded != "leaf") continue;
+        const bool of = words[i + 1].folded == "of" && i + 2 < words.size();
+        if (!of && known_ingredient(phrase(words, i, i + 2), knowledge)) return;  // "leaf celery"
+        const std::size_t name = i + (of ? 2 : 1);
+        const Unit* unit = i > 0 ? unit_named(words[i - 1].folded) : nullptr;
+        const bool weight = i > 0 && words[i - 1].raw.find_first_of("0123456789") == 0 &&
+                            unit_named(words[i - 1].folded.substr(
+                                std::min(words[i - 1].folded.find_first_not_of("0123456789.,/- "), words[i - 1].folded.size())));
+        const bool measured = weight || (unit && unit->dimension != Dimension::count);
+        if ((i > 0 && !measured) || (i == 0 && !of) || !known_ingredient(words[name].raw, knowledge)) return;
+        std::size_t last = name;
+        while (last + 1 < words.size() && words[last + 1].segment == words[name].segment &&
+               words[last + 1].raw.find_first_of("0123456789") != 0 && known_ingredient(phrase(words, name, last + 2), knowledge))
+            ++last;
+        line.insert(words[last].end, " leaves");
+        line.erase(words[i].begin, words[name].begin - words[i].begin);
+        return;
+    }
 }
 
 // "1 lemon, zested", "2 limes (juice only)"
@@ -137,6 +171,7 @@ std::vector<std::string> two_parts_in_english(std::string_view line) {
 
 void rewrite_parts_of_food(std::string& line, const Knowledge& knowledge) {
     rewrite_part_of_egg(line);
+    rewrite_leaves_of(line, knowledge);
     if (!rewrite_part_of(line, knowledge)) rewrite_done_to_part(line);
 }
 

@@ -384,12 +384,16 @@ private:
         const std::size_t end = preparation_end(words_, i, last_, context_.knowledge);
         if (end == i) return i;
         const Preparation* found = context_.knowledge.preparation_named(phrase(words_, i, end));
-        if (!effect_on(*found, ingredient_.tissue)) return i;
+        if (!effect_on(*found, ingredient_.tissue)) {  // "softened butter" is no cooked one
+            const bool soft = ingredient_.family == "fats-and-oils" && context_.knowledge.in_list(WordList::soaks, words_[i].folded);
+            return soft && end == i + 1 ? end : i;
+        }
         Prepared prepared{found->id, std::nullopt};
         const std::size_t after = duration(end, prepared);
         // Meat "coarsely ground" went through a plate, not into a mortar.
         const bool of_meat = ingredient_.meat || ingredient_.tissue == Tissue::fat_tissue;
         if (of_meat && found->id == "crushed" && words_[end - 1].folded == "ground") prepared.preparation = "ground";
+        if (of_meat && found->id == "chopped" && context_.adjective_behind) prepared.preparation = "minced";  // "picada", "hachée"
         if (of_meat && found->id == "chopped" && end > i + 1) prepared.preparation = "diced";  // "coarsely chopped": for the grinder
         if (found->id != "raw") said_.prepared.push_back(std::move(prepared));
         return after;
