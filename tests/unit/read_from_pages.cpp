@@ -163,6 +163,11 @@ TEST_CASE("what the method does to greens, seeds and nuts is taken over the stop
     const std::string squeezed = "spinach blanched 0.5;spinach squeezed;";
     CHECK(done("Blanch the spinach 30 seconds; squeeze dry.") == squeezed);
     CHECK(done("Blanch the spinach 30 seconds. Squeeze it dry.") == squeezed);
+    const auto seconds = formula("1 kg pork shoulder\n300 g spinach\n18 g salt\nMethod\nBlanch the spinach 20 seconds; squeeze dry.\n");
+    CHECK(any(seconds.read_as, "spinach blanched 20 s, squeezed"));
+    const auto again = engine().read_formula(engine().formula_text(seconds), "f");
+    REQUIRE(again);
+    CHECK(again->lines[1].prepared.front().minutes.value_or(0) == Approx(1.0 / 3));
     CHECK(done("Blanch the spinach 30 seconds. Cool in ice water. Drain and wring out.") == squeezed);
     CHECK(done("Den Spinat 30 Sekunden blanchieren. Gut ausdrücken.") == squeezed);
     CHECK(done("Blanch the spinach 30 seconds. Do not squeeze.") == "spinach blanched 0.5;");
