@@ -23,7 +23,7 @@ std::optional<std::pair<std::size_t, std::size_t>> bone_said(std::string_view li
 
 std::optional<Error> weighed_with_bone(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
     const auto said = bone_said(line, knowledge);
-    if (!said) return std::nullopt;
+    if (!said || knowledge.in_list(WordList::passed_over, fold(line.substr(said->first, said->second - said->first)))) return std::nullopt;
     std::string rest(line);
     std::size_t first = said->first, last = said->second;
     if (first > 0 && rest[first - 1] == '(' && last < rest.size() && rest[last] == ')') --first, ++last;
