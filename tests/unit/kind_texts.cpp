@@ -43,7 +43,7 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"bacon", {"turkey-bacon"}},                                              // the kind is of pork
         {"bell-pepper", {"*"}},                                                   // pepper is a word of many plants
         {"brazil-nut", {"*nut", "macadamia", "pecan"}},                           // one nut
-        {"capsicum", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise"}},
+        {"capsicum", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise", "cubeb", "grains-of-selim"}},
         {"celery", {"minari"}},                                // "water celery": another plant
         {"chile", {"bell-green", "bell-red", "bell-yellow"}},  // the German word for bell pepper
         {"packet-wheat", {"peanut"}},                          // "many" is a word for it elsewhere
@@ -60,16 +60,18 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"tree-nut", {"water-chestnut"}},
         {"lime", {"makrut-lime-leaf"}},  // a citrus of its own
         {"mustard", {"tatsoi"}},         // "spinach mustard": another plant
-        {"nightshade", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise", "sweet-potato", "sweet-potato-cooked"}},
+        {"nightshade",
+         {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise", "cubeb", "grains-of-selim", "sweet-potato",
+          "sweet-potato-cooked"}},
         {"paprika", {"bell-green", "bell-red", "bell-yellow"}},
         {"pepper", {"*"}},  // pepper of the vine, not chiles
         {"pine-nut", {"*nut", "macadamia", "pecan"}},
         {"pork", {"turkey-bacon"}},
         {"potato", {"sweet-potato", "sweet-potato-cooked"}},
         {"seed", {"pumpkin-puree", "winter-squash"}},
-        {"spelt", {"bulgur"}},                                                 // "which is a wheat"
-        {"sulphite", {"amla", "mirin", "sake", "shaoxing-wine", "*vinegar"}},  // not of grapes, and a fresh fruit
-        {"tomato", {"tomatillo"}},
+        {"spelt", {"bulgur"}},                                                                  // "which is a wheat"
+        {"sulphite", {"amla", "passion-fruit", "mirin", "sake", "shaoxing-wine", "*vinegar"}},  // not of grapes, and a fresh fruit
+        {"tomato", {"tomatillo", "tamarillo"}},
     };
     const auto found = all.find(kind);
     if (found == all.end()) return false;
