@@ -8,6 +8,7 @@
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/said_words.hpp"
+#include "knowledge/told_ages.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -21,7 +22,11 @@ struct Named {
     std::size_t first = 0, last = 0;  // words
 };
 
-bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
+bool same_word(const std::string& a, const std::string& b) {
+    if (a == b) return true;
+    const std::string folded = fold(a);  // empty of other scripts and of a comma
+    return !folded.empty() && folded == fold(b);
+}
 
 std::vector<Sentence> names_of(const Kind& kind) {
     std::vector<Sentence> all;
@@ -100,15 +105,16 @@ bool stands_with_kin(const Sentence& words, const Named& kin, const Knowledge& k
     return false;
 }
 
-// "For Grandad", "Nan and Gramps", "Oma's birthday", but "my grandmother's recipe".
+// "For Grandad", "Nan and Gramps", "Oma's birthday", "Opa isst mit", but "my grandmother's recipe".
 bool are_guests(const Sentence& words, const Named& kin, const Knowledge& knowledge) {
     constexpr std::size_t reach = 2;  // words
     if (follows(words, kin.last, reach, WordList::thing_of_kin, knowledge)) return false;
     return led_by_for(words, kin.first, knowledge) || stands_with_kin(words, kin, knowledge) ||
-           follows(words, kin.last, reach, WordList::birthday_word, knowledge);
+           follows(words, kin.last, reach, WordList::birthday_word, knowledge) ||
+           follows(words, kin.last, reach + 2, WordList::eats_with_us, knowledge);
 }
 
-constexpr int old_from = 70, old_to = 110;  // years, judgement
+constexpr int old_from = 65, old_to = 110;  // years; from 65 on food safety pages count the old (from-memory)
 
 // The years of age that a word may tell: "90th", "90"; `ordinal` where it has the ending of one.
 bool is_great_age(const std::string& word, bool& ordinal) {
@@ -156,6 +162,7 @@ std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledg
     const Sentence words = hazard_text(sentence).words;
     for (std::size_t at = 0; at < words.size(); ++at) {
         if (tells_great_age(words, at, knowledge)) return words[at];
+        if (auto age = frail_age_at(words, at, knowledge); !age.empty() && !is_denied_to_them(words, at, knowledge)) return age;
         if (const auto place = phrase_at(words, at, WordList::place_of_the_small, knowledge);
             place > 0 && follows(words, at + place, reach, WordList::feast_of_guests, knowledge) &&
             !is_denied_to_them(words, at, knowledge))

@@ -85,7 +85,8 @@ bool word_fits(std::string_view pattern, std::string_view word) {
     return word == pattern;
 }
 
-// How many words from `first` on the pattern takes; zero when it does not stand there.
+}  // namespace
+
 std::size_t fits_at(std::string_view pattern, const std::vector<std::string>& words, std::size_t first) {
     std::size_t at = first;
     for (std::size_t start = 0; start < pattern.size(); ++at) {
@@ -95,6 +96,8 @@ std::size_t fits_at(std::string_view pattern, const std::vector<std::string>& wo
     }
     return at - first;
 }
+
+namespace {
 
 // How the words of a text begin: most patterns begin otherwise and need no closer look.
 class Beginnings {

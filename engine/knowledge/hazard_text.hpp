@@ -19,6 +19,9 @@ HazardText hazard_text(std::string_view text);
 /// The words with a blank between: what a pattern of the lexicon must look like.
 std::string hazard_fold(std::string_view text);
 
+/// How many words from `first` on the pattern takes; zero when it does not stand there.
+std::size_t fits_at(std::string_view pattern, const std::vector<std::string>& words, std::size_t first);
+
 /// Whether one of the patterns, of one word each, fits a word of a hazard text.
 bool fits_any(const std::vector<std::string>& patterns, std::string_view word);
 

@@ -208,7 +208,8 @@ private:
         if (are_allergic_people(at)) {
             if (is_denied(at)) return;
             found.said = true;
-            return add_name(found.foods, std::string(gluten));
+            const Kind* kind = kind_said(words_[at], knowledge_);  // "favism"
+            return add_name(found.foods, kind ? kind->names.front() : std::string(gluten));
         }
         const std::size_t length = phrase_of(at, WordList::allergy_word, 3);
         const auto compound = length > 0 ? std::nullopt : before_ending(words_[at], WordList::allergy_ending);

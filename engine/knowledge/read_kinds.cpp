@@ -1,4 +1,6 @@
 // The kinds of food that somebody may have to be without.
+#include <algorithm>
+
 #include "knowledge/fields.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/read_each.hpp"
@@ -19,6 +21,33 @@ std::vector<std::string> words_in_tongues(ObjectReader& r) {
     return all;
 }
 
+// "bezgluten*", "без глютен*": words of a hazard text with the sign for any letters at their ends.
+std::string as_pattern(const std::string& written) {
+    std::string pattern;
+    for (std::size_t at = 0; at < written.size();) {
+        const auto end = std::min(written.find(' ', at), written.size());
+        const std::string word = written.substr(at, end - at);
+        at = end + 1;
+        if (word.empty()) continue;
+        const bool before = word.front() == '*', after = word.size() > 1 && word.back() == '*';
+        const std::string plain = hazard_fold(word);
+        if (plain.empty()) return {};
+        pattern += (pattern.empty() ? "" : " ") + std::string(before ? "*" : "") + plain + (after ? "*" : "");
+    }
+    return pattern;
+}
+
+std::vector<std::string> free_in_tongues(ObjectReader& r) {
+    std::vector<std::string> all;
+    const JsonNode* tongues = r.child("free", JsonNode::Kind::object);
+    if (!tongues) return all;
+    for (const auto& [language, words] : tongues->members)
+        for (const auto& word : words.items)
+            if (std::string pattern = as_pattern(word.text); !pattern.empty()) all.push_back(std::move(pattern));
+            else r.fault("free", "expected words of " + language);
+    return all;
+}
+
 Kind kind_from(ObjectReader& r) {
     Kind k;
     k.id = r.text("id");
@@ -28,6 +57,7 @@ Kind kind_from(ObjectReader& r) {
     k.names = r.texts("names");
     if (k.names.empty()) r.fault("names", "a kind needs at least one name");
     k.in_tongues = words_in_tongues(r);
+    k.free = free_in_tongues(r);
     k.foods = r.texts("foods");
     k.but = r.texts("but");
     k.kinds = r.texts("kinds");

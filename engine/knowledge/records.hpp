@@ -196,6 +196,7 @@ struct Kind {
     std::string id, takes, note, source;
     std::vector<std::string> names;
     std::vector<std::string> in_tongues;         // words for it in other tongues, as hazard_fold leaves them
+    std::vector<std::string> free;               // how a title says that it is without: patterns of hazard words, "bezgluten*"
     std::vector<std::string> foods, but, kinds;  // ids; `but` stays out whatever else says
     std::vector<std::string> plants, allergens;  // `plants` as the Latin name begins
     std::vector<std::string> families;

@@ -57,7 +57,11 @@ std::string_view phrase_at(const TitleText& words, std::size_t at, WordList list
 bool denies(const std::string& word, const Knowledge& knowledge) { return knowledge.in_list_as_written(WordList::title_without, word); }
 
 // Singular and plural alike.
-bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
+bool same_word(const std::string& a, const std::string& b) {
+    if (a == b) return true;
+    const std::string folded = fold(a);  // empty of other scripts and of a comma
+    return !folded.empty() && folded == fold(b);
+}
 
 }  // namespace
 
@@ -129,8 +133,11 @@ std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
     return std::nullopt;
 }
 
-// "nutfree", "glutenfrei", "meatless", "uncured".
+// "nutfree", "glutenfrei", "meatless", "uncured", "bezglutenowa", "mælkefri".
 std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
+    for (const auto& pattern : kind.free)
+        for (std::size_t at = 0; at < words_.size(); ++at)
+            if (const auto count = fits_at(pattern, words_, at)) return TitlePromise{said(at, at + count), false};
     const auto& ends = knowledge_.listed(WordList::free_ending);
     TitleText names = kind.in_tongues;
     for (const auto& name : kind.names) names.push_back(hazard_fold(name));

@@ -1,6 +1,7 @@
 // A title that promises what its lines break.
 #include "safety/promises.hpp"
 
+#include "safety/title_words.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -35,6 +36,36 @@ TEST_CASE("promises: a broken one is told with the lines that break it") {
         CHECK(cautions(title, {"pork-shoulder"}).size() == 1);
         CHECK(cautions(title, {"chicken-thigh"}).empty());  // no animal is named that is not in it
     }
+}
+
+TEST_CASE("promises: what is said to be without in one word or two is heard with every ending and tongue") {
+    const std::vector<std::pair<const char*, const char*>> all{
+        {"Kiełbasa bezglutenowa", "rusk"},      {"Bezglutenowe kiełbaski", "rusk"}, {"Glutenfria korvar", "rusk"},
+        {"Glutenfrie pølser", "rusk"},          {"Bezlepková klobása", "rusk"},     {"Klobása bez lepku", "rusk"},
+        {"Gluteeniton makkara", "rusk"},        {"Gluténmentes kolbász", "rusk"},   {"Колбаса без глютена", "rusk"},
+        {"Cârnați fără gluten", "rusk"},        {"Nöttfria korvar", "hazelnut"},    {"Fındıksız köfte", "hazelnut"},
+        {"Pähkinätön makkara", "hazelnut"},     {"Mælkefri pølse", "cream"},        {"Maidoton makkara", "cream"},
+        {"Bezmleczna kiełbasa", "cream"},       {"Sütsüz köfte", "cream"},          {"Tojásmentes kolbász", "egg"},
+        {"Bezalkoholowa kiełbasa", "beer"},     {"Koshere Wurst", "pork-shoulder"}, {"Košer klobása", "pork-shoulder"},
+        {"Koszernej kiełbasy", "pork-shoulder"}};
+    for (const auto& [title, food] : all) {
+        CAPTURE(title);
+        CHECK(cautions(title, {"chicken-thigh", food}).size() == 1);
+    }
+    for (const auto* title : {"Freie Wurst", "Bezpieczna kiełbasa", "Freilandwurst", "Maitomakkara", "Korv"}) {
+        CAPTURE(title);
+        CHECK(cautions(title, {"chicken-thigh", "rusk", "cream"}).empty());
+    }
+}
+
+TEST_CASE("promises: every pattern of a kind that says it is without fits the word it stands for") {
+    for (const auto& kind : knowledge().records().kinds)
+        for (auto pattern : kind.free) {
+            CAPTURE(kind.id, pattern);
+            std::erase(pattern, '*');
+            const auto promise = TitleWords(pattern, knowledge()).promise_of(kind);
+            CHECK(promise.has_value());
+        }
 }
 
 TEST_CASE("promises: a diet is heard in the spellings of every tongue, and so is what is said safe raw or low in salt") {

@@ -1,0 +1,16 @@
+// How old somebody is who eats it, where a text tells the age of a small child or of the old.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// The words of a text that tell such an age of somebody: "aged two", "my nan is 88", "for my 3 year old", "14 Monate alt"; empty where
+/// they tell none, or that of a thing ("3 year old cheddar", "our 20 year tradition"). `words` as those of a hazard text.
+std::string frail_age_at(const std::vector<std::string>& words, std::size_t at, const Knowledge& knowledge);
+
+}  // namespace standin

@@ -1,0 +1,76 @@
+// Guests told by their age or by an illness: the small, the old and the ill are minded, things of such an age are not.
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace guests_by_age_test {
+
+const Engine& engine() {
+    static const Result<Engine> engine = Engine::open({});
+    return *engine;
+}
+
+double core_for(const std::string& note) {
+    const auto formula = engine().read_formula("Test\n1 kg pork shoulder\n200 g pork backfat\n18 g salt\nnote: " + note + "\n", "f");
+    REQUIRE(formula.has_value());
+    return engine().predict(*formula).value().core.core_c;
+}
+
+TEST_CASE("an age of somebody who eats it raises the core, in digits and in words, in every tongue") {
+    for (const std::string said : {"for the twins, aged two",
+                                   "my nan is 88 and will eat with us",
+                                   "for my 3 year old and her friends",
+                                   "for my two-year-old",
+                                   "Grandad is ninety",
+                                   "my father is eighty-eight",
+                                   "our 18 month old loves these",
+                                   "for my 90-year-old aunt",
+                                   "Lena is 3 years old",
+                                   "ages 2 to 4",
+                                   "for my son, 3",
+                                   "Nan comes for Sunday lunch",
+                                   "unser Kleiner ist 14 Monate alt",
+                                   "meine Tochter ist drei Jahre alt",
+                                   "für unsere Zweijährige",
+                                   "für meinen 3-jährigen Sohn",
+                                   "mein Vater ist achtundachtzig",
+                                   "Oma isst mit",
+                                   "pour mon fils de 3 ans",
+                                   "maman a quatre-vingt-dix ans",
+                                   "mi hijo tiene 3 años",
+                                   "mi padre tiene 80 años",
+                                   "mio figlio ha 3 anni",
+                                   "mia zia ha novantadue anni",
+                                   "meu filho tem 3 anos",
+                                   "mijn zoon is drie jaar",
+                                   "mój syn ma 3 lata",
+                                   "dla trzylatka",
+                                   "till min 3-åring"}) {
+        INFO(said);
+        CHECK(core_for(said) == 73.9);
+    }
+}
+
+TEST_CASE("an illness that weakens raises the core") {
+    for (const std::string said :
+         {"she had a kidney transplant", "he is on dialysis", "my brother is HIV positive", "mum is diabetic", "sie hat Diabetes",
+          "il est greffé du rein", "trasplantado de riñón", "jest po przeszczepie nerki", "hij heeft een donornier"}) {
+        INFO(said);
+        CHECK(core_for(said) == 73.9);
+    }
+}
+
+TEST_CASE("the age of a thing, a number of guests or a while raises nothing") {
+    for (const std::string said :
+         {"for 12 people", "for 12 people, 2 each", "our 20 year tradition", "3 year old cheddar goes well with it",
+          "goes with aged 12 months ham", "this recipe is 3 years old", "my son's smoker is 3 years old", "makes 24, at 88 g each",
+          "my wife took 3", "we have made these for 5 years", "I learned it from my aunt in 3 days", "the ham is 2 years old",
+          "un fromage de 3 ans", "jamón de 3 años", "he is 35 years old", "cheddar aged two ways", "transplant the basil in May",
+          "not for 3 year olds"}) {
+        INFO(said);
+        CHECK(core_for(said) == 71.1);
+    }
+}
+
+}  // namespace guests_by_age_test
