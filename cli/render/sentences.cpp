@@ -103,10 +103,15 @@ std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units un
     return words;
 }
 
+std::vector<Reason> without_cautions(std::vector<Reason> read_as) {
+    std::erase_if(read_as,
+                  [](const Reason& told) { return told.kind == ReasonKind::hazard_told || told.kind == ReasonKind::cooked_too_cool; });
+    return read_as;
+}
+
 std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units units) {
-    std::vector<Reason> rest;
-    std::copy_if(read_as.begin(), read_as.end(), std::back_inserter(rest),
-                 [](const Reason& told) { return !is_first(told) && told.kind != ReasonKind::hazard_told; });
+    std::vector<Reason> rest = without_cautions(read_as);
+    std::erase_if(rest, is_first);
     std::vector<std::string> once;
     for (auto& words : in_full(rest, units))
         if (std::find(once.begin(), once.end(), words) == once.end()) once.push_back(std::move(words));

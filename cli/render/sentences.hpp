@@ -32,6 +32,9 @@ inline constexpr std::string_view no_chile_in_it =
 
 std::string answer_first(const AdaptAnswer& answer);
 
+/// How a formula was read but for what stands among the cautions of the same page.
+std::vector<Reason> without_cautions(std::vector<Reason> read_as);
+
 /// What of the reading stands before everything else: what of a list is not used, for it may not be fit to be eaten.
 std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units units);
 /// The rest of it, but for what stands among the cautions.

@@ -8,6 +8,7 @@
 #include "core/contains.hpp"
 #include "knowledge/contact_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/line_name.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
@@ -144,7 +145,8 @@ public:
         for (const auto& allergen : classes_) perhaps(allergen);
         // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.
         for (const auto& [line, ingredient, beside] : bearers_)
-            if (line->name != ingredient->names.front()) all_.push_back({"whatever " + line->name + " holds", {line->name}, {}, false});
+            if (line->name != ingredient->names.front() && line->name != with_raw_milk(ingredient->names.front(), ingredient->tissue))
+                all_.push_back({"whatever " + line->name + " holds", {line->name}, {}, false});
         return std::move(all_);
     }
 

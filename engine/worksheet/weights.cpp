@@ -3,9 +3,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "standin/number_text.hpp"
 #include "worksheet/parts.hpp"
 
 namespace standin {
+namespace {
+
+// A weight that lies between two steps goes the way in which it is written wherever the sheet names it: 6.25 g as 6.2 g.
+double on_the_scale(double grams, double step) {
+    constexpr double tenth = 0.1, gram = 1;
+    if (step == tenth || step == gram) return number_in(fixed_text(grams, step == gram ? 0 : 1)).value_or(grams);
+    return std::round(grams / step) * step;
+}
+
+}  // namespace
 
 std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& knowledge) {
     const double fine_step = knowledge.parameter("bench.scale.fine").mid, fine_below = knowledge.parameter("bench.scale.fine-below").mid;
@@ -21,7 +32,7 @@ std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& kno
         const bool seasoning =
             part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < fine_below);
         w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? std::min(fine_step, step) : step;
-        w.weigh_g = std::round(w.grams / w.scale_g) * w.scale_g;
+        w.weigh_g = on_the_scale(w.grams, w.scale_g);
         if (w.weigh_g <= 0) w.weigh_g = w.grams;  // less than any of these scales shows
         w.after = line.weighed_prepared && !line.prepared.empty();
         w.in_the_batch_g = ready_grams(line, knowledge);

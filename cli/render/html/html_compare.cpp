@@ -56,7 +56,7 @@ std::string compare_html(const std::vector<Prediction>& predictions, const Detai
     }
     std::vector<std::string> read_as;
     for (std::size_t i = 0; i < all.size(); ++i)
-        for (const auto& note : in_full(all[i].read_as, detail.units)) read_as.push_back(letter(i) + ": " + note);
+        for (const auto& note : in_full(without_cautions(all[i].read_as), detail.units)) read_as.push_back(letter(i) + ": " + note);
     const Markup rest = section("Colour", swatches(shown)) +
                         safety_part("Cook to " + core(hottest) + " in the middle, measured, whichever you make.", allergens_by_letter(all),
                                     shared_cautions(all)) +

@@ -55,7 +55,7 @@ std::string predict_html(const Prediction& prediction, const Detail& detail) {
     rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label, detail.beside, true) +
             freezing_part(detail.beside, detail.units);
     const auto stretched = in_full(p.notes, detail.units);
-    const auto taken = in_full(p.read_as, detail.units);
+    const auto taken = in_full(without_cautions(p.read_as), detail.units);
     std::vector<Markup> read_as(taken.begin(), taken.end()), notes(stretched.begin(), stretched.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));
     if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));

@@ -105,7 +105,7 @@ std::string compare_text(const CompareAnswer& compared, const Detail& detail, co
     page += between(answer, detail.full, look);
     std::vector<std::string> read_as;
     for (std::size_t i = 0; i < predictions.size(); ++i)
-        for (const auto& note : in_full(predictions[i].read_as, detail.units)) read_as.push_back(letter(i) + ": " + note);
+        for (const auto& note : in_full(without_cautions(predictions[i].read_as), detail.units)) read_as.push_back(letter(i) + ": " + note);
     page += read_as_part(read_as, look) + heading("Allergens", look);
     for (std::size_t i = 0; i < predictions.size(); ++i) {
         std::vector<std::string> names;

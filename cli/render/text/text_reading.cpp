@@ -106,8 +106,9 @@ std::string reading_dangers_text(const Prediction& prediction, const Look& look)
     for (const auto& line : allergens) page += bullet(line, look);
     if (allergens.empty()) page += bullet("none of the listed ones, by what the lines say", look);
     std::vector<std::string> mind;
-    for (const auto& caution : prediction.cautions)
+    for (const auto& caution : with_briefs(prediction.cautions))  // of the maker's words in full, of a food in a line
         if (is_of_these_words(caution)) mind.push_back(caution.text);
+        else if (!caution.foods.empty() && !is_of_every_batch(caution.id) && caution.id != "check-label") mind.push_back(caution.brief);
     return page + bulleted("Mind", mind, look);
 }
 

@@ -39,6 +39,12 @@ std::string dangers_part(const Sheet& s, const Look& look) {
     return out.empty() ? "" : heading("Mind", look) + out;
 }
 
+// What the first page told in its only words is not told again.
+std::vector<CautionText> said_longer(std::vector<CautionText> cautions) {
+    std::erase_if(cautions, [](const CautionText& c) { return c.brief.empty() && !is_of_every_batch(c.id); });
+    return cautions;
+}
+
 std::string weights_part(const Sheet& s, Units units, const Look& look) {
     Table table({{"", Align::left}, {"weigh", Align::right}, {"", Align::left}, {"share", Align::right}});
     for (const auto& w : s.weights) {
@@ -104,7 +110,7 @@ std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& loo
     page +=
         bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(read_as_words(s.prediction.read_as, units), look);
     page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
-            allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look, "Mind, in full");
+            allergens_part(s.prediction.allergens, look) + cautions_part(said_longer(s.prediction.cautions), look, "Mind, in full");
     page += label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);
     return page + why_part(s, look);
 }

@@ -93,9 +93,12 @@ void tell_of_page(Draft& draft) {
     };
     tell_of(said_of_guests_role, draft.said_of_guests);
     tell_of(said_of_going_without_role, draft.said_of_going_without);
+    // What is kept as a note was not passed over.
     auto lines = std::move(draft.said_of_recipe);
+    const std::string note = "\n" + draft.formula.note + "\n";
     std::erase_if(lines, [&](const std::string& line) {
-        return contains(draft.said_of_guests, line) || contains(draft.said_of_going_without, line);
+        return contains(draft.said_of_guests, line) || contains(draft.said_of_going_without, line) ||
+               note.find("\n" + line + "\n") != std::string::npos;
     });
     if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::of_the_recipe, std::move(lines), few));
 }
@@ -258,9 +261,8 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         if (read && base == draft.title_base && !read->unit_given) base = 0;
     }
     if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
-    const bool of_guests = !read && is_said_of_guests(text, knowledge);
-    if (!read && (of_guests || all_said_of_recipe(text, knowledge))) {
-        look_through(draft, text, where, knowledge, of_guests || must_go_without(text, knowledge).said);
+    if (!read && (is_said_of_guests(text, knowledge) || all_said_of_recipe(text, knowledge))) {
+        look_through(draft, text, where, knowledge, true);
         return draft.said_of_recipe.push_back(one_line(text));
     }
     if (!read && is_method_line(text, knowledge)) {
@@ -319,6 +321,12 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
 }
 
 namespace {
+
+// What raised a caution stays with the formula, so that it is raised wherever the formula goes. A comment loses its sign.
+void add_to_note(Formula& formula, std::string_view text) {
+    text.remove_prefix(std::min(text.size(), text.find_first_not_of("# ")));
+    formula.note += (formula.note.empty() ? "" : "\n") + one_line(text);
+}
 
 // "Serve: with a cold beer and warm bread", "note: serve it with warm bread".
 bool is_served_with(std::string_view text, const Knowledge& knowledge) {
@@ -384,13 +392,15 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         if (std::string said = one_line(sentence); !guests_in(sentence, knowledge).empty() && !contains(draft.said_of_guests, said))
             draft.said_of_guests.push_back(std::move(said));
     draft.said.push_back({std::string(text), where, lost});
-    if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
+    if (lost && found() > before) add_to_note(draft.formula, text);
 }
 
 void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {
     draft.headings.push_back(one_line(text));
     draft.of_mass = draft.of_mass || tells_mass_of_all(text, knowledge);
+    const std::size_t told = draft.formula.read_as.size();
     look_through(draft, text, where, knowledge);
+    if (draft.formula.read_as.size() > told) add_to_note(draft.formula, text);
 }
 
 void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge) {

@@ -141,7 +141,8 @@ public:
         }
         const PlainTables plain = without_tables(written, knowledge_);
         for (const auto& line : plain.passed) look(line, true);
-        draft_.formula.read_as = plain.told;
+        auto& told = draft_.formula.read_as;
+        told.insert(told.begin(), plain.told.begin(), plain.told.end());
         const auto& lines = plain.lines;
         for (std::size_t i = 0; i < lines.size() && !draft_.hopeless(); ++i) {
             if (i == 0 && named && heads_ingredients(lines[0].text)) {

@@ -341,9 +341,22 @@ std::optional<double> held_too_cool(std::string_view text, const Knowledge& know
     return std::nullopt;
 }
 
+namespace {
+
+// Whether a warning stands in it that is not only of how it looks inside: "pink at 58 C" is also held too cool.
+bool is_warned_of(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    return std::any_of(found.begin(), found.end(), [](const HazardMatch& match) {
+        const auto& id = match.hazard->id;
+        return match.hazard->kind == "method" && !id.starts_with("method-pink") && id != "method-left-translucent";
+    });
+}
+
+}  // namespace
+
 std::vector<Reason> told_in_sentence(std::string_view text, const Knowledge& knowledge) {
     auto all = told_hazards(text, knowledge);
-    const bool warned = std::any_of(all.begin(), all.end(), [](const Reason& told) { return told.role == "method"; });
+    const bool warned = is_warned_of(text, knowledge);
     const bool stands = !warned && stands_too_warm(text, knowledge);
     if (!warned && (stands || held_too_cool(text, knowledge)))
         if (auto told = hazard_by_id(stands ? "method-warm-rest" : "method-low-bath", one_line(text), knowledge)) all.push_back(*told);
