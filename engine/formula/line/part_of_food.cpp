@@ -84,6 +84,8 @@ void rewrite_leaves_of(std::string& line, const Knowledge& knowledge) {
                             unit_named(words[i - 1].folded.substr(
                                 std::min(words[i - 1].folded.find_first_not_of("0123456789.,/- "), words[i - 1].folded.size())));
         const bool measured = weight || (unit && unit->dimension != Dimension::count);
+        // "Blätter Salbei" is sage leaves; leaf lard is a fat.
+        if (!of && !known_ingredient(std::string(words[name].raw) + " leaves", knowledge)) return;
         if ((i > 0 && !measured) || (i == 0 && !of) || !known_ingredient(words[name].raw, knowledge)) return;
         std::size_t last = name;
         while (last + 1 < words.size() && words[last + 1].segment == words[name].segment &&
