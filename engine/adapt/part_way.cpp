@@ -24,6 +24,12 @@ bool goes_far_enough(const Variant& variant, double enough) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [&](const WantResult& want) { return way_gone(want) >= enough; });
 }
 
+// Whether a line that is not there is left out though the list has what stands in for it.
+bool leaves_a_stand_in_unused(const Variant& variant) {
+    return std::any_of(variant.edits.begin(), variant.edits.end(),
+                       [](const Edit& edit) { return edit.reason.kind == ReasonKind::not_there && !edit.reason.foods.empty(); });
+}
+
 void put_first(AdaptAnswer& answer, Variant first, std::size_t top) {
     answer.variants.insert(answer.variants.begin(), std::move(first));
     answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(2, top)));
@@ -37,9 +43,10 @@ bool weighs_anew(const Variant& variant) {
 }
 
 bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, const Context& context) {
-    return all_in_words(goals) && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
-           answer.variants.front().distance >
-               context.constant(of_the_bite(goals.front().property) ? "advice.part-way.from-bite" : "advice.part-way.from");
+    if (!all_in_words(goals) || !answer.conflict.empty() || answer.variants.empty() || !meets_all(answer.variants.front())) return false;
+    const Variant& whole = answer.variants.front();
+    return leaves_a_stand_in_unused(whole) ||
+           whole.distance > context.constant(of_the_bite(goals.front().property) ? "advice.part-way.from-bite" : "advice.part-way.from");
 }
 
 void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context) {
@@ -59,7 +66,11 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
     };
     // Nor is what is another sausage all the same put before one that does all of it and lies hardly further.
     const bool word_nearer = first.nearness < whole.nearness || whole.distance > context.constant("advice.part-way.from");
-    if (!nearer || !word_nearer || meets_all(first) || !(far_enough || is_one) || (sets(first) && !sets(whole))) return;
+    // Nobody leaves out what the list stands in for, for the sake of a word.
+    const bool whole_garden = leaves_a_stand_in_unused(whole) && !leaves_a_stand_in_unused(first);
+    const bool some_of_it = whole_garden && goes_far_enough(first, context.constant("advice.part-way.least") / 2);
+    if (!(nearer && (word_nearer || whole_garden)) || meets_all(first) || !(far_enough || is_one || some_of_it)) return;
+    if (sets(first) && !sets(whole)) return;
     Reason told = make_reason(ReasonKind::part_way);
     if (!far_enough) told.role = "hardly";
     first.gives_back.insert(first.gives_back.begin(), std::move(told));

@@ -47,11 +47,41 @@ std::optional<WithSalt> with_salt(const Formula& formula, const AdaptRequest& re
     return with;
 }
 
+namespace {
+
+Variant without_the_want_for_salt(Variant salted, const WithSalt& with) {
+    std::erase_if(salted.wants, [&](const WantResult& want) { return want.want == with.want; });
+    salted.gives_back.insert(salted.gives_back.begin(), with.says);
+    return salted;
+}
+
+double missed_by(const Variant& variant) {
+    double missed = 0;
+    for (const auto& want : variant.wants) missed += still_missed(want);
+    return missed;
+}
+
+// Where neither has all of it, the one that comes nearer with its salt is what comes nearest.
+void put_salted_nearer(AdaptAnswer& answer, AdaptAnswer salted, const WithSalt& with, std::size_t top) {
+    constexpr double felt = 0.25;  // noticeable differences; judgement
+    Variant first = without_the_want_for_salt(std::move(salted.variants.front()), with);
+    if (answer.variants.empty() || missed_by(first) > missed_by(answer.variants.front()) - felt) return;
+    std::erase_if(salted.reach, [&](const Reason& told) { return told.about == with.want; });
+    answer.reach = std::move(salted.reach);
+    answer.plans_visited += salted.plans_visited;
+    put_nearest_first(answer, std::move(first), top);
+    answer = with_safety(std::move(answer));
+}
+
+}  // namespace
+
 void put_salted_first(AdaptAnswer& answer, AdaptAnswer salted, const WithSalt& with, std::size_t top) {
-    if (salted.variants.empty() || !meets_all(salted.variants.front())) return;
-    Variant first = std::move(salted.variants.front());
-    std::erase_if(first.wants, [&](const WantResult& want) { return want.want == with.want; });
-    first.gives_back.insert(first.gives_back.begin(), with.says);
+    if (salted.variants.empty()) return;
+    if (!meets_all(salted.variants.front())) {
+        if (!answer.conflict.empty()) put_salted_nearer(answer, std::move(salted), with, top);
+        return;
+    }
+    Variant first = without_the_want_for_salt(std::move(salted.variants.front()), with);
     // What does not do all that was asked is no answer beside one that does.
     if (!answer.conflict.empty()) answer.variants.clear();
     answer.conflict.clear();

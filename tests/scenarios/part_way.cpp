@@ -105,4 +105,21 @@ TEST_CASE("part way: a want that the list cannot serve does not throw out what t
     CHECK((goes_part_way(first) || !answer.conflict.empty()));
 }
 
+TEST_CASE("part way: nothing that the list stands in for is left out for the sake of a word") {
+    const std::string hen =
+        "Breadfruit yard (invented)\n2000 g chicken thigh\n12 g culantro\n20 g chives\n35 g pimento seasoning pepper\n9 g scotch bonnet\n"
+        "80 g lime juice\n12 g garlic\n34 g salt\n55 g breadcrumbs\n";
+    const std::string yard =
+        "chicken thigh 1500 g\ncilantro 2 bunches\ncubanelle 3\nbird's eye chillies 12\nspring onions 2 bunches\nlimes 5\nno culantro\n"
+        "no chives\nno pimento peppers\nno scotch bonnet\n";
+    for (const char* want : {"firmer", "juicier", "greener"}) {
+        CAPTURE(want);
+        const Variant v = first_of(asked(hen, yard, {want}));
+        for (const auto& edit : v.edits) {
+            CAPTURE(edit.line);
+            CHECK_FALSE((edit.reason.kind == ReasonKind::not_there && !edit.reason.foods.empty()));
+        }
+    }
+}
+
 }  // namespace part_way_test

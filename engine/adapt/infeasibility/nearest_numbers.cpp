@@ -62,6 +62,7 @@ private:
     void as_far_as_found(const Goal& goal) {
         const double step = distance_.unit(goal.property) / 4, lacks = lacking(goal);
         const int whole = static_cast<int>(std::min(1e6, std::floor(lacks / step)));
+        std::optional<double> furthest;
         const auto has = [&](int steps) {
             Goal eased = goal;
             const double way = step * steps;
@@ -70,7 +71,13 @@ private:
             with.push_back(std::move(eased));
             AdaptAnswer found = having_(with);
             if (found.variants.empty()) return false;
-            best_ = std::move(found);
+            const double reached = found.variants.front().prediction.properties[goal.property].mid;
+            // What was found for less may go further than that, and further than what is found for more.
+            const bool further = !furthest || (goal.kind == Goal::Kind::at_most ? reached <= *furthest : reached >= *furthest);
+            if (further) {
+                furthest = reached;
+                best_ = std::move(found);
+            }
             eased_ = std::move(with.back());
             return true;
         };

@@ -385,7 +385,8 @@ private:
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_.paste : most_.of_batch(role);
         const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
-        const double held = in_full ? std::max(lines()[move.line].grams.mid, candidate.food.grams.mid) : 0;
+        const double own = lines()[move.line].grams.mid;
+        const double held = !in_full ? 0 : role == Role::acid ? own : std::max(own, candidate.food.grams.mid);
         double most = std::min(std::max(share * base_mass_, held), place_.room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
             most = std::min({most, room_for_more(*move.into),
