@@ -247,6 +247,10 @@ private:
 
     bool wrong(const Goal& goal, std::size_t l) const {
         if (goal.property == Property::sourness_mmol_kg && !is_sour_itself(l)) return false;
+        // What melts out of a dry one is lost, and what stays of it is what it lacks: fresh sausage holds 15 to 30 % of fat.
+        constexpr double usual_fat = 30;
+        const bool for_the_juice = goal.property == Property::cook_loss_pct && goal.kind == Goal::Kind::at_most && !thins_fat();
+        if (for_the_juice && main_role(l) == Role::fat && distance_.base().properties[Property::fat_pct] < usual_fat) return false;
         return helps(goal, batch_.part(l)) < -context_.constant("mend.plain.wrong");
     }
 

@@ -99,4 +99,13 @@ TEST_CASE("mend: where the list is short of what plain mass takes, it is told an
     CHECK(answer.cannot.front().foods == std::vector<std::string>{"pork shoulder"});
 }
 
+TEST_CASE("mend: plain mass for one that is too salty and dry keeps its fat; for a greasy one it does not", "[mend]") {
+    const auto cevap = formula({line("beef-chuck", 2000), line("beef-fat", 400), line("parsley", 40), line("onion", 150),
+                                line("table-salt", 52), line("black-pepper", 8)});
+    for (const auto& way : mended(cevap, "too salty, dry").ways)
+        if (!way.plain.empty()) CHECK(of_plain(way, "beef-fat") > 0);
+    for (const auto& way : mended(cevap, "too salty, greasy").ways)
+        if (!way.plain.empty()) CHECK(of_plain(way, "beef-fat") == 0);
+}
+
 }  // namespace mend_by_parts_test

@@ -97,10 +97,11 @@ private:
 
     // Salt and water have nothing of what fish sauce is there for: the soy sauce of the list goes before them, though it is darker.
     bool is_savour_for_salt(const Move& other, const Move& move) const {
+        constexpr double some_of_it = 0.3;  // the salt makes up the rest; judgement
         const auto plain = [&](const Ingredient& food) { return plain_salt(food, context_.knowledge()); };
         if (!plain(food_of(move.food)) || plain(missing_of(move))) return false;
         return stock_.listed() && stock_.names(other.food.ingredient) && !stock_.in_doubt(other.food.ingredient) && !rough(other) &&
-               contains(food_of(other.food).roles, Role::spice) && closeness(other) > closeness(move) && fills(other, half_);
+               contains(food_of(other.food).roles, Role::spice) && closeness(other) > closeness(move) && fills(other, some_of_it);
     }
 
     bool goes_before(const Move& other, const Move& move) const {

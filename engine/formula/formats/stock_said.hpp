@@ -9,6 +9,7 @@
 
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_remarks.hpp"
+#include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/knowledge.hpp"
