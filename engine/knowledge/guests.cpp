@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/named_ages.hpp"
 #include "knowledge/said_words.hpp"
 #include "knowledge/told_ages.hpp"
 #include "knowledge/word_list.hpp"
@@ -160,6 +161,7 @@ bool only_sounds_so(const std::vector<std::string>& words, std::size_t first, st
 std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge) {
     constexpr std::size_t reach = 3;  // words
     const Sentence words = hazard_text(sentence).words;
+    if (auto named = named_age_in(sentence, knowledge); !named.empty()) return named;
     for (std::size_t at = 0; at < words.size(); ++at) {
         if (tells_great_age(words, at, knowledge)) return words[at];
         if (auto age = frail_age_at(words, at, knowledge); !age.empty() && !is_denied_to_them(words, at, knowledge)) return age;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/names.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -29,6 +30,12 @@ class Ages {
 public:
     Ages(const AgeWords& words, const Knowledge& knowledge) : words_(words), knowledge_(knowledge) {}
 
+    FrailNumber number() const {
+        ToldAge age{0, 0, AgeUnit::none, false};
+        const int number = number_at(age);
+        return {number > 0 && age.last > 0 && age.unit == AgeUnit::none, years_are_frail(number), number <= small_months};
+    }
+
     std::string told(std::size_t at) const {
         ToldAge age{at, at, AgeUnit::none, false};
         const int number = number_at(age);
@@ -39,12 +46,13 @@ public:
         }
         if (age.unit == AgeUnit::years || age.unit == AgeUnit::months)
             if (const auto old = phrase(age.last, WordList::old_behind_age)) age.old = true, age.last += old;
-        const bool frail =
-            age.unit == AgeUnit::months ? number <= small_months : number <= small_years || (number >= old_years && number <= oldest_years);
+        const bool frail = age.unit == AgeUnit::months ? number <= small_months : years_are_frail(number);
         return number > 0 && frail && is_of_somebody(age) ? said_words(words_, age.first, age.last) : std::string();
     }
 
 private:
+    static bool years_are_frail(int number) { return number <= small_years || (number >= old_years && number <= oldest_years); }
+
     bool in(WordList list, std::size_t at) const { return at < words_.size() && knowledge_.in_list(list, fold(words_[at])); }
 
     // How many words from `at` on are one of the list, the most that are.
@@ -127,7 +135,15 @@ private:
         return at < words_.size() && (in(WordList::thing_of_an_age, at) || knowledge_.ingredient_named(fold(words_[at])) != nullptr);
     }
 
+    bool is_number(std::size_t at) const { return at < words_.size() && words_[at].find_first_not_of("0123456789") == std::string::npos; }
+
     bool goes_on(std::size_t at) const { return at >= words_.size() || in(WordList::behind_an_age, at); }
+
+    // "Aged 2, 34 and 86": the words before the first of several ages, where one is told at `at`.
+    std::size_t first_of_ages(std::size_t at) const {
+        while (at >= 2 && (is_number(at - 1) || (in(WordList::joins_kin, at - 1) && is_number(at - 2)))) at -= is_number(at - 1) ? 1 : 2;
+        return at;
+    }
 
     // Somebody within `reach` words before it, and no thing nearer.
     bool person_before(std::size_t at, std::size_t reach) const {
@@ -138,9 +154,12 @@ private:
         return false;
     }
 
+    // A thing that the age may be of: "cheddar aged two", but not "links for Ida, aged two".
     bool thing_before(std::size_t at, std::size_t reach) const {
-        for (std::size_t back = 1; back <= std::min(reach, at); ++back)
+        for (std::size_t back = 1; back <= std::min(reach, at); ++back) {
+            if (in(WordList::for_kin, at - back)) return false;
             if (is_thing(at - back)) return true;
+        }
         return false;
     }
 
@@ -175,11 +194,12 @@ private:
 
     bool is_of_somebody(const ToldAge& age) const {
         constexpr std::size_t in_sentence = 8, near_by = 4;  // words
-        const bool aged = phrase_before(age.first, WordList::aged_word) > 0;
+        const std::size_t first = first_of_ages(age.first);
+        const bool aged = phrase_before(first, WordList::aged_word) > 0;
         if (is_thing(age.last)) return false;
         if (age.unit == AgeUnit::none) {
-            if (aged) return goes_on(age.last) && !thing_before(age.first, near_by);
-            if (!goes_on(age.last)) return false;
+            if (aged) return (goes_on(age.last) || is_number(age.last)) && !thing_before(first, near_by);
+            if (!goes_on(age.last) || (age.first > 0 && in(WordList::thing_of_a_number, age.first - 1))) return false;
             if (leads(age.first) && person_before(age.first, near_by)) return true;
             return age.last == words_.size() && for_before(age.first) &&
                    (person_before(age.first, 1) || (person_before(age.first, 2) && for_them(age.first)));
@@ -197,6 +217,11 @@ private:
 };
 
 }  // namespace
+
+FrailNumber frail_number(std::string_view word, const Knowledge& knowledge) {
+    const AgeWords words = hazard_text(word).words;
+    return words.empty() ? FrailNumber{} : Ages(words, knowledge).number();
+}
 
 std::string frail_age_at(const std::vector<std::string>& words, std::size_t at, const Knowledge& knowledge) {
     return Ages(words, knowledge).told(at);

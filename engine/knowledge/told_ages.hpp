@@ -13,4 +13,11 @@ namespace standin {
 /// they tell none, or that of a thing ("3 year old cheddar", "our 20 year tradition"). `words` as those of a hazard text.
 std::string frail_age_at(const std::vector<std::string>& words, std::size_t at, const Knowledge& knowledge);
 
+/// What a number alone tells, in digits or in one word ("84", "three", "achtzig"): that it is one, and that so many years or months are an
+/// age of the small or the old.
+struct FrailNumber {
+    bool read = false, years = false, months = false;
+};
+FrailNumber frail_number(std::string_view word, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -10,6 +10,7 @@
 #include "knowledge/guests.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/named_ages.hpp"
 #include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
 #include "safety/wording.hpp"
@@ -65,7 +66,8 @@ bool same_word(const std::string& a, const std::string& b) {
 
 }  // namespace
 
-TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge) : knowledge_(knowledge), words_(cut(title, knowledge)) {}
+TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge)
+    : knowledge_(knowledge), title_(title), words_(cut(title, knowledge)) {}
 
 std::string TitleWords::said(std::size_t first, std::size_t last) const { return said_words(words_, first, last); }
 
@@ -160,13 +162,19 @@ bool TitleWords::is_not_for_them(const Span& span) const {
     return at > 0 && (words_[at - 1] == "not" || (at < span.first && denies(words_[at - 1], knowledge_)));
 }
 
+// Those of an age that germs harm more; the names of people have their capitals only in the title as it was written.
+std::string TitleWords::who_eats() const {
+    auto named = named_age_in(title_, knowledge_);
+    return named.empty() ? old_or_small_in(said(0, words_.size()), knowledge_) : named;
+}
+
 std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     const auto spans = spans_of(kind);
     if (kind.diet) {
         for (const auto& span : spans)
             if (!denied(span) && !only_sounds_so(words_, span.first, span.last, knowledge_) && !is_not_for_them(span))
                 return TitlePromise{said(span.first, span.last), false};
-        const auto others = kind.id == "frail-eaters" ? old_or_small_in(said(0, words_.size()), knowledge_) : std::string();
+        const auto others = kind.id == "frail-eaters" ? who_eats() : std::string();
         return others.empty() ? std::nullopt : std::optional(TitlePromise{others, false});
     }
     for (const auto& span : spans)

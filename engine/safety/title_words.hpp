@@ -40,10 +40,12 @@ private:
     std::string said(std::size_t first, std::size_t last) const;
     bool denied(const Span& span) const;
     std::optional<TitlePromise> promise_at(const Span& span) const;
+    std::string who_eats() const;
     bool is_not_for_them(const Span& span) const;
     std::optional<TitlePromise> joined_promise(const Kind& kind) const;
 
     const Knowledge& knowledge_;
+    std::string title_;  // as it was written
     std::vector<std::string> words_;
 };
 

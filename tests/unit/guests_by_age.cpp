@@ -17,6 +17,12 @@ double core_for(const std::string& note) {
     return engine().predict(*formula).value().core.core_c;
 }
 
+double core_of_title(const std::string& title) {
+    const auto formula = engine().read_formula(title + "\n1 kg pork shoulder\n200 g pork backfat\n18 g salt\n", "f");
+    REQUIRE(formula.has_value());
+    return engine().predict(*formula).value().core.core_c;
+}
+
 TEST_CASE("an age of somebody who eats it raises the core, in digits and in words, in every tongue") {
     for (const std::string said : {"for the twins, aged two",
                                    "my nan is 88 and will eat with us",
@@ -49,6 +55,30 @@ TEST_CASE("an age of somebody who eats it raises the core, in digits and in word
                                    "till min 3-åring"}) {
         INFO(said);
         CHECK(core_for(said) == 73.9);
+    }
+}
+
+TEST_CASE("the age beside a name raises the core, in a bracket or behind a comma, in notes and in titles") {
+    for (const std::string said :
+         {"Grandad (84) and Mia (14 months) eat with us", "Grandad and Mia (14 months) eat with us",
+          "Grandad, 84, and Mia, 14 months, eat with us", "Links for Ida, aged 3", "For Ida, aged three", "Ida, 2 years old",
+          "Für Ida (2 Jahre)", "Pour Ida, 2 ans", "Papi, 84 ans", "Links for guests aged 2, 34 and 86",
+          "Links for guests aged 30, 34 and 86", "Ida (2) and Uwe (88)", "Per Ida, 11 mesi", "Para Lucía, 4 años", "Dla Zosi (3 lata)",
+          "Till Elsa, 3 år", "For Ida (3) and Tom (40)"}) {
+        INFO(said);
+        CHECK(core_for(said) == 73.9);
+        CHECK(core_of_title(said) == 73.9);
+    }
+}
+
+TEST_CASE("a number beside a name that is no such age, and the age or number of a thing, raise nothing") {
+    for (const std::string said :
+         {"For Tom (40)", "Ida (35), Uwe (40) and Tom (50) eat with us", "Sausage for 12 guests, table 3", "Sausage for 65 guests, table 7",
+          "Links for room 70", "Supper for Mary and Tom, page 84", "Comté (24 mois)", "Parmesan (24 months)", "Batch (3)", "For Easter (2)",
+          "Keeps in the Freezer (3 months)"}) {
+        INFO(said);
+        CHECK(core_for(said) == 71.1);
+        CHECK(core_of_title(said) == 71.1);
     }
 }
 
