@@ -17,6 +17,20 @@ std::vector<CautionText> cautions(const std::string& title, std::vector<std::str
     return broken_promises(made, knowledge());
 }
 
+TEST_CASE("promises: free of the fourteen or the nine, and keeping without a fridge, are told of") {
+    for (const auto* title : {"Free from all 14 allergens", "Free from the fourteen", "Contains none of the 14 allergens",
+                              "Free from the big 9", "Big-9-free links", "Frei von allen 14 Allergenen", "Sans les 14 allergènes"}) {
+        CAPTURE(title);
+        CHECK(cautions(title, {"pork-shoulder", "soy-sauce"}).size() == 1);
+    }
+    CHECK(cautions("14 links, free range", {"pork-shoulder", "soy-sauce"}).empty());
+    for (const auto* title : {"Camping sausage, no fridge needed", "Hält sich zwei Wochen im Kühlschrank",
+                              "Se conserva un mes en la nevera", "Prêt à manger, sans cuisson"}) {
+        CAPTURE(title);
+        CHECK(cautions(title, {"pork-shoulder"}).size() == 1);
+    }
+}
+
 TEST_CASE("promises: a broken one is told with the lines that break it") {
     for (const auto* title :
          {"Nut-free green sausage", "Green sausage, free of nuts", "Green sausage without nuts", "no nuts!", "nutfree links"}) {

@@ -302,13 +302,30 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
     return told;
 }
 
+namespace {
+
+// "Bei 60 Grad ziehen lassen": what rests in such a heat is poached; not what cools from it, "chill from 60 to 5 C".
+bool rests_in_heat(const Sentence& sentence, double warmest, const Knowledge& knowledge) {
+    if (!sentence.says(WordList::rest_word, knowledge)) return false;
+    bool hot = false;
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!starts_number(sentence, sentence.words[i])) continue;
+        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
+        if (celsius && *celsius <= warmest) return false;
+        hot = hot || celsius.has_value();
+    }
+    return hot;
+}
+
+}  // namespace
+
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge) {
     constexpr double warmest = 40;  // judgement: below it is no cooking
     const double coolest = knowledge.parameter("reading.coolest-cooking").mid;
     std::optional<double> least;
     for (const auto& sentence : sentences_in(method)) {
         const bool measured = sentence.says(WordList::core_word, knowledge) || sentence.says(WordList::done_word, knowledge);
-        if (!measured && !sentence.says(WordList::cooking_word, knowledge)) continue;
+        if (!measured && !sentence.says(WordList::cooking_word, knowledge) && !rests_in_heat(sentence, warmest, knowledge)) continue;
         const bool held = is_held_warm(sentence.text, knowledge);
         bool first = true;
         for (std::size_t i = 0; i < sentence.words.size(); ++i) {
