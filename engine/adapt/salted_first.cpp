@@ -55,17 +55,11 @@ Variant without_the_want_for_salt(Variant salted, const WithSalt& with) {
     return salted;
 }
 
-double missed_by(const Variant& variant) {
-    double missed = 0;
-    for (const auto& want : variant.wants) missed += still_missed(want);
-    return missed;
-}
-
 // Where neither has all of it, the one that comes nearer with its salt is what comes nearest.
 void put_salted_nearer(AdaptAnswer& answer, AdaptAnswer salted, const WithSalt& with, std::size_t top) {
     constexpr double felt = 0.25;  // noticeable differences; judgement
     Variant first = without_the_want_for_salt(std::move(salted.variants.front()), with);
-    if (answer.variants.empty() || missed_by(first) > missed_by(answer.variants.front()) - felt) return;
+    if (answer.variants.empty() || still_missed(first) > still_missed(answer.variants.front()) - felt) return;
     std::erase_if(salted.reach, [&](const Reason& told) { return told.about == with.want; });
     answer.reach = std::move(salted.reach);
     answer.plans_visited += salted.plans_visited;

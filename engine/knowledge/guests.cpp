@@ -23,12 +23,6 @@ struct Named {
     std::size_t first = 0, last = 0;  // words
 };
 
-bool same_word(const std::string& a, const std::string& b) {
-    if (a == b) return true;
-    const std::string folded = fold(a);  // empty of other scripts and of a comma
-    return !folded.empty() && folded == fold(b);
-}
-
 std::vector<Sentence> names_of(const Kind& kind) {
     std::vector<Sentence> all;
     for (const auto* names : {&kind.names, &kind.in_tongues})
@@ -115,8 +109,6 @@ bool are_guests(const Sentence& words, const Named& kin, const Knowledge& knowle
            follows(words, kin.last, reach + 2, WordList::eats_with_us, knowledge);
 }
 
-constexpr int old_from = 65, old_to = 110;  // years; from 65 on food safety pages count the old (from-memory)
-
 // The years of age that a word may tell: "90th", "90"; `ordinal` where it has the ending of one.
 bool is_great_age(const std::string& word, bool& ordinal) {
     const auto end = std::min(word.find_first_not_of("0123456789"), word.size());
@@ -125,7 +117,7 @@ bool is_great_age(const std::string& word, bool& ordinal) {
     for (std::size_t i = 0; i < end; ++i) years = years * 10 + (word[i] - '0');
     const std::string ending = word.substr(end);
     ordinal = ending == "th" || ending == "st" || ending == "nd" || ending == "rd";
-    return years >= old_from && years <= old_to && (ordinal || ending.size() <= 2);
+    return years >= old_years && years <= oldest_years && (ordinal || ending.size() <= 2);
 }
 
 // "Her 90th", "the 90th birthday", "wird 90", "les 90 ans de mamie", "great-aunt's ninetieth", but "the 90th batch".

@@ -12,7 +12,7 @@ namespace {
 
 using AgeWords = std::vector<std::string>;
 
-constexpr int small_years = 10, old_years = 65, oldest_years = 110;  // judgement; 65: the age from which food safety pages count the old
+constexpr int small_years = 10;  // judgement
 constexpr int small_months = 60;
 
 enum class AgeUnit { none, years, months, in_the_word };

@@ -9,6 +9,9 @@
 
 namespace standin {
 
+/// From 65 on food safety pages count the old (from-memory).
+inline constexpr int old_years = 65, oldest_years = 110;
+
 /// The words of a text that tell such an age of somebody: "aged two", "my nan is 88", "for my 3 year old", "14 Monate alt"; empty where
 /// they tell none, or that of a thing ("3 year old cheddar", "our 20 year tradition"). `words` as those of a hazard text.
 std::string frail_age_at(const std::vector<std::string>& words, std::size_t at, const Knowledge& knowledge);

@@ -9,6 +9,7 @@
 #include "evaluate/batch.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/greener.hpp"
+#include "models/all_fish.hpp"
 #include "safety/conditions.hpp"
 #include "safety/core_temperature.hpp"
 #include "standin/number_text.hpp"
@@ -65,7 +66,7 @@ public:
         }
         const auto order = mass_.process.order;
         if (!cause.orders.empty() && !(order && contains(cause.orders, spelt(*order)))) return std::nullopt;
-        if (!hold(cause.when, state_) || (cause.fish && *cause.fish != all_fish())) return std::nullopt;
+        if (!hold(cause.when, state_) || (cause.fish && *cause.fish != all_fish(batch_.total()))) return std::nullopt;
         auto lines = lines_of(cause, mass_, batch_, knowledge_);
         if (!lines) return std::nullopt;
         FoundCause one{&cause,
@@ -85,11 +86,6 @@ public:
     }
 
 private:
-    bool all_fish() const {
-        const Material& total = batch_.total();
-        return total[Amount::meat] > 0 && total[Species::fish] + total[Species::crustacean] >= total[Amount::meat] - 1e-9;
-    }
-
     // What it takes of the bind; 0 where no factor tells it.
     double costs(const CauseOfTaste& cause) const {
         const BatchBind bind = batch_.bind();

@@ -11,6 +11,7 @@
 #include "mend/causes.hpp"
 #include "mend/of_the_list.hpp"
 #include "mend/ways.hpp"
+#include "models/all_fish.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
@@ -176,10 +177,6 @@ std::set<AromaNote> notes_in(const Formula& mass, const Mending& mending, const 
             if (reading.less_note && !lines_of_note(*reading.less_note, mass, batch, context.knowledge()).empty())
                 notes.insert(*reading.less_note);
     return notes;
-}
-
-bool all_fish(const Material& total) {
-    return total[Amount::meat] > 0 && total[Species::fish] + total[Species::crustacean] >= total[Amount::meat] - 1e-9;
 }
 
 std::set<Role> roles_in(const Formula& mass, const Knowledge& knowledge) {

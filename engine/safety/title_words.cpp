@@ -58,12 +58,6 @@ std::string_view phrase_at(const TitleText& words, std::size_t at, WordList list
 bool denies(const std::string& word, const Knowledge& knowledge) { return knowledge.in_list_as_written(WordList::title_without, word); }
 
 // Singular and plural alike.
-bool same_word(const std::string& a, const std::string& b) {
-    if (a == b) return true;
-    const std::string folded = fold(a);  // empty of other scripts and of a comma
-    return !folded.empty() && folded == fold(b);
-}
-
 }  // namespace
 
 TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge)

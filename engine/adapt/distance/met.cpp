@@ -128,6 +128,12 @@ double still_missed(const WantResult& want) {
     return std::max(0.0, short_by / step_of(want) - (has_slack(want) ? aimed_within : 0));
 }
 
+double still_missed(const Variant& v) {
+    double sum = 0;
+    for (const auto& want : v.wants) sum += still_missed(want);
+    return sum;
+}
+
 double missed_square(const Variant& v, double weight) {
     double sum = 0;
     for (const auto& want : v.wants) sum += std::pow(weight * still_missed(want), 2);

@@ -27,6 +27,7 @@ void tell_all_together(std::vector<WantResult>& wants, const std::vector<Goal>& 
 
 /// How far a want is from being met as it is shown, in noticeable differences; and of all of a variant the squares, each times `weight`.
 double still_missed(const WantResult& want);
+double still_missed(const Variant& variant);
 double missed_square(const Variant& variant, double weight);
 
 bool meets_all(const Variant& variant);

@@ -3,35 +3,30 @@
 #include <algorithm>
 #include <string>
 
+#include "evaluate/batch.hpp"
+#include "models/all_fish.hpp"
+
 namespace standin {
 namespace {
 
 double share(const Context& context, const char* of) { return context.constant(std::string("advice.most.") + of); }
 
-bool fish_alone(const Formula& formula, const Knowledge& knowledge) {
-    bool fish = false;
-    for (const auto& line : formula.lines) {
-        const auto& meat = knowledge.ingredient(line.ingredient)->meat;
-        if (!meat) continue;
-        if (meat->species != Species::fish && meat->species != Species::crustacean) return false;
-        fish = true;
-    }
-    return fish;
-}
-
 }  // namespace
 
 Proportions::Proportions(const Formula& formula, const Context& context)
+    : Proportions(context, all_fish(NominalBatch(formula, context.nominal()).total())) {}
+
+Proportions::Proportions(const Context& context, bool fish)
     : paste(share(context, "paste")),
       leaves(share(context, "leaves")),
-      binder(share(context, fish_alone(formula, context.knowledge()) ? "fish-binder" : "binder")),
+      binder(share(context, fish ? "fish-binder" : "binder")),
       acid(share(context, "acid")),
       oil(share(context, "oil")),
       liquid(share(context, "liquid")),
       poured(share(context, "poured-fat")),
       raise(share(context, "raise")),
       dose(share(context, "dose")),
-      new_binder_(fish_alone(formula, context.knowledge()) ? binder : share(context, "new-binder")),
+      new_binder_(fish ? binder : share(context, "new-binder")),
       new_liquid_(share(context, "new-liquid")),
       new_fat_(share(context, "new-fat")),
       new_lean_(share(context, "new-lean")),

@@ -26,6 +26,8 @@ struct Proportions {
     double dose;                                              ///< times the equal dose
 
 private:
+    Proportions(const Context& context, bool fish);
+
     double new_binder_, new_liquid_, new_fat_, new_lean_, new_seasoning_;
 };
 

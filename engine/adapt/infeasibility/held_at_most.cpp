@@ -4,6 +4,7 @@
 #include <string>
 
 #include "adapt/goals/proportions.hpp"
+#include "evaluate/batch.hpp"
 #include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
 
@@ -39,8 +40,8 @@ Reason held(std::string_view by, std::vector<std::string> foods, double most, st
 std::vector<Reason> held_at_most(const Formula& base, const Formula& nearest, const Stock& stock, const Context& context) {
     const Knowledge& knowledge = context.knowledge();
     const Proportions most(nearest, context);
-    double mass = 0, binder = 0, binder_before = 0;
-    for (const auto& line : nearest.lines) mass += context.nominal().unit(line)[Amount::mass] * line.grams.mid;
+    const double mass = NominalBatch(nearest, context.nominal()).total()[Amount::mass];
+    double binder = 0, binder_before = 0;
     std::vector<Reason> all;
     bool new_binder = false;
     for (const auto& [id, food] : foods_of(base, nearest, knowledge)) {

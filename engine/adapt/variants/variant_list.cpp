@@ -217,17 +217,13 @@ bool is_a_toss_up(const AdaptAnswer& answer) {
 }
 
 void put_nearest_first(AdaptAnswer& answer, Variant first, std::size_t top) {
-    double missed_before = 0, missed = 0;
-    for (const auto& want : first.wants) missed += still_missed(want);
-    if (!answer.variants.empty())
-        for (const auto& want : answer.variants.front().wants) missed_before += still_missed(want);
     const auto met = [](const Variant& v) {
         return std::count_if(v.wants.begin(), v.wants.end(), [](const WantResult& want) { return want.met; });
     };
     constexpr double unfelt = 1e-3;
     if (!answer.variants.empty()) {
         const auto before = met(answer.variants.front()), now = met(first);
-        if (now < before || (now == before && missed >= missed_before - unfelt)) return;
+        if (now < before || (now == before && still_missed(first) >= still_missed(answer.variants.front()) - unfelt)) return;
     }
     // What does less of it is another way only where the sausage stays nearer.
     std::erase_if(answer.variants, [&](const Variant& other) { return other.distance >= first.distance; });
