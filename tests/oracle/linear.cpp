@@ -18,6 +18,7 @@ constexpr std::uint64_t problems = 60;  // a good third can be met
 constexpr double weightless = 1e300;    // a difference that nobody would ever notice
 constexpr double alike = 0.015;         // what is left of the deviations: a dose that goes altogether still weighs ln(500) / ln(weightless)
 constexpr double simplicity = 0.4;      // squared; the search holds a simpler plan for as good as one that gains less
+constexpr double kept = 1e-4;           // a limit broken by less counts as kept (Solution::feasible)
 
 const Knowledge& nothing_noticed() {
     static const Knowledge changed_knowledge = changed([](Records& records) {
@@ -83,8 +84,9 @@ double past(const Goal& goal, const Material& m) {
     return goal.kind == Goal::Kind::at_most ? value : -value;
 }
 
-// Least price by GLPK: whole prices with `integer`, else prices in proportion. Infinite where nothing meets the limits.
-double by_glpk(const Problem& p, bool integer) {
+// Least price by GLPK: whole prices with `integer`, else prices in proportion. Infinite where nothing meets the limits, each of which may
+// be broken by `grace` of its own scale (a goal: in its property's unit).
+double by_glpk(const Problem& p, bool integer, double grace = 0) {
     const int n = static_cast<int>(p.moves.size());
     const std::unique_ptr<glp_prob, decltype(&glp_delete_prob)> lp(glp_create_prob(), &glp_delete_prob);
     glp_set_obj_dir(lp.get(), GLP_MIN);
@@ -119,8 +121,10 @@ double by_glpk(const Problem& p, bool integer) {
         glp_set_row_bnds(lp.get(), row, GLP_UP, 0, room);
         for (int m = 0; m < n; ++m) put(row, m + 1, slope(static_cast<std::size_t>(m)) * p.moves[static_cast<std::size_t>(m)].most);
     };
-    for (const auto& goal : p.hard) limit(-past(goal, p.start_total), [&](std::size_t m) { return past(goal, p.moves[m].per_gram); });
-    for (const auto& l : p.constraints) limit(l.room, [&](std::size_t m) { return l.per_gram[m]; });
+    for (const auto& goal : p.hard)
+        limit(grace * p.start_total[Amount::mass] - past(goal, p.start_total),
+              [&](std::size_t m) { return past(goal, p.moves[m].per_gram); });
+    for (const auto& l : p.constraints) limit(l.room + grace * l.scale, [&](std::size_t m) { return l.per_gram[m]; });
     for (const auto& group : p.exclusive) {  // of each one at most; in proportion, their shares come to one
         const int row = glp_add_rows(lp.get(), 1);
         glp_set_row_bnds(lp.get(), row, GLP_UP, 0, 1);
@@ -182,17 +186,23 @@ TEST_CASE("without deviations an open plan costs what GLPK's simplex says") {
 
 TEST_CASE("without deviations the best plan costs what GLPK's branch and cut says") {
     Tally tally;
+    std::size_t on_the_edge = 0;
     for (std::uint64_t number = 0; number < problems; ++number) {
         const Linear linear(number);
         SearchLimits limits;
         limits.plans = 1;
         const SearchResult found = search_plans(linear.problem, *linear.distance, linear.models(), limits);
-        tally.add(number, found.plans.empty() ? INFINITY : found.plans.front().cost, by_glpk(linear.problem, true), simplicity);
+        const double ours = found.plans.empty() ? INFINITY : found.plans.front().cost, exact = by_glpk(linear.problem, true);
+        // At the very edge of a limit a whole change hangs on what counts as kept; there GLPK gets the same grace.
+        const bool at_the_edge = ours < exact - alike;
+        on_the_edge += at_the_edge;
+        tally.add(number, ours, at_the_edge ? by_glpk(linear.problem, true, kept) : exact, simplicity);
     }
     WARN(problems << " problems: " << tally.same << " alike within " << alike << ", " << tally.simpler << " simpler and within "
                   << simplicity << ", " << tally.unmet << " that neither can meet, " << tally.better << " below GLPK, " << tally.worse
-                  << " above" << tally.cases);
+                  << " above, " << on_the_edge << " compared with the grace of the search" << tally.cases);
     CHECK(tally.same >= 15);
+    CHECK(on_the_edge <= 2);
     CHECK(tally.better == 0);
     CHECK(tally.worse == 0);
 }

@@ -136,12 +136,12 @@ Distance::GoalResidual Distance::aim(const Goal& goal, const State& state) const
     // Going further than asked is no aim either: it is held back, whatever was free to move. Bind and juice past the word are no fault.
     const bool by_lots = goal.property == Property::heat_mg_kg && goal.kind == Goal::Kind::at_least;
     const double further = by_lots && !goal.condition ? lot_past : goal.condition || of_the_whole_mass(goal.property) ? 1 : word_past;
-    const bool moved = miss <= 0 && wanted_[goal.property];
+    const double target = goal.target(base);
     // Heat is tasted by its ratio: who wants it milder does not want a tenth of it.
     const bool milder = goal.property == Property::heat_mg_kg && goal.kind == Goal::Kind::at_most;
-    const double past =
-        milder ? std::abs(relative_change(value, goal.target(base), heat_floor_, heat_step_)) : std::abs(value - goal.target(base)) / step;
-    return {miss, moved ? past_weight * std::max(0.0, past - further) : 0};
+    const double above = milder ? relative_change(value, target, heat_floor_, heat_step_) : (value - target) / step;
+    const double past = goal.kind == Goal::Kind::at_most ? -above : goal.kind == Goal::Kind::at_least ? above : 0;
+    return {miss, wanted_[goal.property] ? past_weight * std::max(0.0, past - further) : 0};
 }
 
 double Distance::wants_squared(const State& state) const {
