@@ -117,8 +117,13 @@ Residuals Distance::residuals(const Material& batch, const State& state) const {
     put("heat", wanted_[Property::heat_mg_kg] ? 0
                                               : relative_change(state.properties[Property::burn_mg_kg],
                                                                 state_.properties[Property::burn_mg_kg], heat_floor_, heat_step_));
-    put("colour, rested", wanted_[Property::greenness] ? 0 : ciede2000(state.rested, state_.rested) / colour_step_);
-    put("colour, cooked", wanted_[Property::greenness] ? 0 : ciede2000(state.cooked, state_.cooked) / colour_step_);
+    // Raw and cooked it is one colour that another leaf changes: each counts half.
+    const auto put_colour = [&](std::string_view what, const Lab& now, const Lab& was) {
+        put(what, wanted_[Property::greenness] ? 0 : ciede2000(now, was) / colour_step_);
+        r[n - 1].value *= std::sqrt(0.5);
+    };
+    put_colour("colour, rested", state.rested, state_.rested);
+    put_colour("colour, cooked", state.cooked, state_.cooked);
     put("aroma", aroma_distance(batch, base_, models_.aroma()) / aroma_step_);
     const double mass = batch[Amount::mass], base_mass = base_[Amount::mass];
     for (std::size_t d = 0; d < std::size(doses); ++d)

@@ -19,13 +19,8 @@ Nearness nearness_of(double distance, const Context& context) {
     return Nearness::no_longer;
 }
 
-double as_named(double distance, const Distance& measure, const Material& batch, const State& state) {
-    constexpr double counted_twice = 0.5;
-    double square = distance * distance - measure.wants_squared(state);
-    for (const auto& residual : measure.residuals(batch, state))
-        if (residual.what == "colour, rested" || residual.what == "colour, cooked")
-            square -= counted_twice * residual.value * residual.value;
-    return std::sqrt(std::max(0.0, square));
+double as_named(double distance, const Distance& measure, const State& state) {
+    return std::sqrt(std::max(0.0, distance * distance - measure.wants_squared(state)));
 }
 
 }  // namespace standin

@@ -8,8 +8,7 @@ namespace standin {
 
 Nearness nearness_of(double distance, const Context& context);
 
-/// How far a variant at `distance` is for whoever names it: what a want misses is told as that and makes no other sausage of it, and of the
-/// colour, raw and cooked, there is one change and not two.
-double as_named(double distance, const Distance& measure, const Material& batch, const State& state);
+/// How far a variant at `distance` is for whoever names it: what a want misses is told as that and makes no other sausage of it.
+double as_named(double distance, const Distance& measure, const State& state);
 
 }  // namespace standin

@@ -17,6 +17,12 @@ namespace {
 
 bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
 
+double mass_of(const Formula& formula, const Context& context) {
+    double mass = 0;
+    for (const auto& line : formula.lines) mass += context.nominal().unit(line)[Amount::mass] * line.grams.mid;
+    return mass;
+}
+
 // What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
 // partner.
 bool is_half_of(const Move& pair, const Move& move) {
@@ -57,7 +63,7 @@ public:
         }
         std::erase_if(problem_.moves, [&](const Move& move) {
             const bool other_first = std::any_of(all_.begin(), all_.end(), [&](const Move& other) { return goes_before(other, move); });
-            return stands_in(problem_, move) && (other_first || (!is_idea(move) && has_kin(move)));
+            return stands_in(problem_, move) && (other_first || is_herb_beside_leaves(move) || (!is_idea(move) && has_kin(move)));
         });
     }
 
@@ -104,10 +110,49 @@ private:
                contains(food_of(other.food).roles, Role::spice) && closeness(other) > closeness(move) && fills(other, some_of_it);
     }
 
+    // Nettle for chard before sorrel, though sorrel is the nearer green: a plain leaf of the list fills the place of a plain one, and what
+    // is sour is wanted where something sour is missing.
+    bool is_plain_for_sour_leaf(const Move& other, const Move& move) const {
+        if (!is_plain_leaf(missing_of(move)) || !contains(food_of(move.food).roles, Role::acid) || move.into) return false;
+        return !other.into && !other.second && is_plain_leaf(food_of(other.food)) && is_to_hand(other) &&
+               !stock_.in_doubt(other.food.ingredient) && !brings_allergen(other) && !rough(other) &&
+               closeness(other) >= closeness(move) + clearly_nearer_ && fills(other, half_);
+    }
+
+    static bool is_seasoning_leaf(const Ingredient& food) { return contains(food.roles, Role::herb); }
+    static bool is_plain_leaf(const Ingredient& food) {
+        return food.roles.front() == Role::green && !contains(food.roles, Role::acid) && !is_seasoning_leaf(food);
+    }
+
+    // Spinach and dandelion for nettle before parsley: what seasons is wanted where a seasoning is missing, as long as plain leaves of the
+    // list fill the place together.
+    bool is_herb_beside_leaves(const Move& move) const {
+        if (!is_plain_leaf(missing_of(move)) || !is_seasoning_leaf(food_of(move.food))) return false;
+        double together = 0;
+        for (const auto& other : all_)
+            if (stands_in(problem_, other) && other.line == move.line && !other.second && !other.into &&
+                is_plain_leaf(food_of(other.food)) && is_to_hand(other) && !stock_.in_doubt(other.food.ingredient) &&
+                !brings_allergen(other) && !rough(other))
+                together += other.most * other.covers->per_gram;
+        return together >= all_but_ * missing_share(problem_, move.line);
+    }
+
+    // Nor is a leaf without scent any herb: parsley and marjoram for basil before beet greens, unless the herb is the bulk of a paste.
+    bool is_scentless_for_herb(const Move& other, const Move& move) const {
+        constexpr double bulk = 0.03;       // of the batch; judgement
+        constexpr double some_of_it = 0.2;  // of what is missing; judgement
+        const Line& line = problem_.formula.lines[move.line];
+        if (!is_seasoning_leaf(missing_of(move)) || !is_plain_leaf(food_of(move.food))) return false;
+        if (line.grams.mid > bulk * mass_of(problem_.formula, context_)) return false;
+        return amount_of_dose(food_of(other.food).roles.front()) && (other.into || is_to_hand(other)) && !brings_allergen(other) &&
+               fills(other, some_of_it);
+    }
+
     bool goes_before(const Move& other, const Move& move) const {
         if (!stands_in(problem_, other) || other.line != move.line) return false;
         if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
-        if (is_savour_for_salt(other, move)) return true;
+        if (is_savour_for_salt(other, move) || is_plain_for_sour_leaf(other, move)) return true;
+        if (is_scentless_for_herb(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off_ && closeness(other) >= closeness(move) + clearly_nearer_;
         return (bystander || far) && carries_all(other);
@@ -251,9 +296,7 @@ std::optional<std::size_t> lean_line(const Problem& problem, double fat, const C
 
 bool is_over_its_most(const Problem& problem, const Line& line, const Context& context) {
     const auto& limit = context.knowledge().ingredient(line.ingredient)->most_g_per_kg;
-    double batch = 0;
-    for (const auto& one : problem.formula.lines) batch += unit_of(one, context)[Amount::mass] * one.grams.mid;
-    return limit && 1000 * line.grams.mid > limit->band.mid * batch;
+    return limit && 1000 * line.grams.mid > limit->band.mid * mass_of(problem.formula, context);
 }
 
 // Back fat for lard: the same dose outweighs what is missing, and the meat block is not made heavier by it.

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/contains.hpp"
+#include "knowledge/kinds.hpp"
 #include "models/as_bought.hpp"
 
 namespace standin {
@@ -54,8 +55,10 @@ std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& 
 
 bool no_store_of(const Line& line, const Stock& stock) {
     constexpr std::array stored{Role::lean, Role::fat, Role::acid, Role::green, Role::allium, Role::nut, Role::binder};
-    const Role role = stock.knowledge().ingredient(line.ingredient)->roles.front();
-    if (!contains(stored, role) || !stock.only_presumes(line.ingredient)) return false;
+    const Ingredient& own = *stock.knowledge().ingredient(line.ingredient);
+    const Role role = own.roles.front();
+    const bool bottle = belongs(own, "vinegar", stock.knowledge());  // that is there as a bottle, whatever the formula takes of it
+    if (bottle || !contains(stored, role) || !stock.only_presumes(line.ingredient)) return false;
     const auto& foods = stock.knowledge().records().ingredients;
     return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
         return food.roles.front() == role && stock.names(food.id) && stock.offer(food).on_hand;

@@ -60,7 +60,7 @@ Variant VariantMaker::variant_of(WeighedPlan tried, const Problem& problem, cons
     v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
     // The number that is shown is the one that the verdict goes by.
     const double whole = std::sqrt(square + plan.price + lost_square(problem, plan.grams));
-    v.distance = as_named(whole, distance_, compared.variant, compared.after);
+    v.distance = as_named(whole, distance_, compared.after);
     v.nearness = nearness_of(v.distance, context_);
     v.table_reason = at_the_table(distance_, compared);
     v.table = in_full(v.table_reason);
