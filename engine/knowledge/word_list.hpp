@@ -34,7 +34,7 @@ enum class WordList : std::uint16_t {
     kitchen_of_lemons, kitchen_of_limes, leads_an_age, leads_on, leads_to_with, leaf_when_much, lean_word, leaves_fat_open, leaves_open,
     left_of_food, left_out_of_it, left_over_word, liked_by, link_word, list_occasion, lives_by, long_while, mass_word, may_stand_warm,
     method_heading, method_verb, method_word, milky_word, millimetre_word, minute_word, mixes_with, mixing_no_time, mixing_none,
-    mixing_word, month_of_age, names_a_sort, names_also, names_kind, nearly_full, never_aside, never_plain, next_stay, night_word,
+    mixing_word, month_of_age, names_a_sort, names_also, names_kind, names_the_sausage, nearly_full, never_aside, never_plain, next_stay, night_word,
     no_allergen_promise, no_ground_spice, no_promise, no_slip, nobody_word, not_done_word, not_fresh, not_made_of, numbers_a_version,
     of_each, of_the_mind, offal_word, old_age_word, old_behind_age, order_acid_first, order_acid_last, other_food, outside_purpose,
     pack_joint, pack_word, packet_word, page_word, pan_fat, pan_loss, part_of_food, part_only, participle_end, participle_start,
@@ -57,7 +57,7 @@ enum class WordList : std::uint16_t {
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 343> all{
+    static constexpr std::array<std::string_view, 344> all{
         "about-a-share", "about-in-brackets", "accented-ending-of-state", "acid-of-a-strength", "age-ending", "age-of-what-keeps",
         "aged-word", "allergic-people", "allergy-ending", "allergy-in-general", "allergy-word", "animal-behind-cut", "another-kind",
         "article", "aside", "aside-behind-or", "aside-behind-to", "asks-kindly", "asks-to-add", "at-least", "at-most-a-share",
@@ -81,7 +81,7 @@ struct Words<WordList> {
         "lean-word", "leaves-fat-open", "leaves-open", "left-of-food", "left-out-of-it", "left-over-word", "liked-by", "link-word",
         "list-occasion", "lives-by", "long-while", "mass-word", "may-stand-warm", "method-heading", "method-verb", "method-word",
         "milky-word", "millimetre-word", "minute-word", "mixes-with", "mixing-no-time", "mixing-none", "mixing-word", "month-of-age",
-        "names-a-sort", "names-also", "names-kind", "nearly-full", "never-aside", "never-plain", "next-stay", "night-word",
+        "names-a-sort", "names-also", "names-kind", "names-the-sausage", "nearly-full", "never-aside", "never-plain", "next-stay", "night-word",
         "no-allergen-promise", "no-ground-spice", "no-promise", "no-slip", "nobody-word", "not-done-word", "not-fresh", "not-made-of",
         "numbers-a-version", "of-each", "of-the-mind", "offal-word", "old-age-word", "old-behind-age", "order-acid-first",
         "order-acid-last", "other-food", "outside-purpose", "pack-joint", "pack-word", "packet-word", "page-word", "pan-fat", "pan-loss",

@@ -44,15 +44,25 @@ bool is_salt_trim(const Move& move, const Context& context) {
     return move.trim && plain_salt(*context.knowledge().ingredient(move.food.ingredient), context.knowledge());
 }
 
+// Oil for back fat: it is salted as the fat was, though it is no meat.
+double salted_as_meat(const Move& move, const Problem& problem, const Context& context) {
+    if (move.kind != MoveKind::stand_in || move.into || !move.covers || !problem.missing[move.line] || move.per_gram[Amount::meat] > 0)
+        return 0;
+    const Line& line = problem.formula.lines[move.line];
+    return move.covers->per_gram * line.grams.mid * context.nominal().unit(line)[Amount::meat];
+}
+
 }  // namespace
 
 Plan with_salt_closed(const Plan& plan, const Problem& problem, const Distance& distance, const Context& context) {
     std::optional<std::size_t> lower, raise;  // the biggest line of salt, either way
     Material total = problem.start_total;
+    double salted = total[Amount::meat];
     for (std::size_t m = 0; m < problem.moves.size(); ++m) {
         const Move& move = problem.moves[m];
         if (!is_salt_trim(move, context)) {
             total.add(move.per_gram, plan.grams[m]);
+            salted += (move.per_gram[Amount::meat] + salted_as_meat(move, problem, context)) * plan.grams[m];
             continue;
         }
         auto& best = move.kind == MoveKind::reduce ? lower : raise;
@@ -60,7 +70,7 @@ Plan with_salt_closed(const Plan& plan, const Problem& problem, const Distance& 
     }
     const Material& base = distance.base_material();
     if ((!lower && !raise) || !(base[Amount::meat] > 0)) return plan;
-    const double asked = base[Amount::salt] / base[Amount::meat] * total[Amount::meat], missing = asked - total[Amount::salt];
+    const double asked = base[Amount::salt] / base[Amount::meat] * salted, missing = asked - total[Amount::salt];
     Plan closed = plan;
     for (std::size_t m = 0; m < problem.moves.size(); ++m) {
         if (!is_salt_trim(problem.moves[m], context)) continue;

@@ -402,6 +402,16 @@ std::vector<std::string> allergens_of(Line food, const Stock& stock, const Knowl
     return all;
 }
 
+// Garlic beside the chives and garlic beside the leek, both for the wild garlic: it is weighed once.
+bool adds_to_one_told(std::vector<Edit>& edits, const Edit& edit) {
+    const auto told = std::find_if(edits.begin(), edits.end(), [&](const Edit& other) {
+        return other.kind == edit.kind && other.line == edit.line && other.with == edit.with;
+    });
+    if (told == edits.end()) return false;
+    told->grams_after += edit.grams_after;
+    return true;
+}
+
 }  // namespace
 
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const std::vector<Goal>& asked, const Compared& compared,
@@ -436,7 +446,7 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             edit.reason = reasons.for_addition(plain);
         else edit.reason = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
         edit.why = in_brief(edit.reason);
-        edits.push_back(std::move(edit));
+        if (!plain.second || !adds_to_one_told(edits, edit)) edits.push_back(std::move(edit));
     }
     // Care in the making costs nothing and comes before anything is weighed.
     std::stable_partition(edits.begin(), edits.end(), [](const Edit& edit) { return edit.kind == EditKind::process; });

@@ -58,6 +58,13 @@ bool tells_an_amount(std::string_view text) {
     return false;
 }
 
+// "Bärlauch-Bratwurst", "salsiccia verde": the name of a sausage, whatever it is made of.
+bool names_the_sausage(const std::vector<Word>& words, std::size_t end, const Knowledge& knowledge) {
+    return std::any_of(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(end), [&](const Word& word) {
+        return knowledge.in_list(WordList::names_the_sausage, std::string_view(word.folded).substr(word.folded.rfind('-') + 1));
+    });
+}
+
 // "Chile verde links, 25 lb batch", "Sausage for 4 kg meat": one weight, and words that say it is of the whole.
 bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
@@ -75,9 +82,10 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
         if (lead > 0 && (words[lead].folded == "of" || words[lead].folded == "size")) --lead;  // "batch of 10 kg"
         const bool numbered =                                                                  // "No. 14 Country, 10 kg"
             i > 2 && knowledge.in_list(WordList::numbers_a_version, words[0].folded) && has_digit(words[1].raw);
-        const bool led = numbered || knowledge.in_list(WordList::before_batch_size, words[lead].folded),
+        const bool by_word = knowledge.in_list(WordList::before_batch_size, words[lead].folded);
+        const bool led = numbered || by_word || names_the_sausage(words, i, knowledge),
                    told = next < words.size() && knowledge.in_list(WordList::behind_batch_size, words[next].folded);
-        const std::size_t last = led && !numbered ? lead : i;
+        const std::size_t last = by_word && !numbered ? lead : i;
         const std::string name = phrase(words, 0, last);
         return (led || told) && !knowledge.ingredient_named(name) && !knowledge.ingredient_meant(name);
     }
