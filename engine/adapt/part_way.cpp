@@ -65,7 +65,9 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
                            [](const CautionText& caution) { return caution.id == "acid-set"; });
     };
     // Nor is what is another sausage all the same put before one that does all of it and lies hardly further.
-    const bool word_nearer = first.nearness < whole.nearness || whole.distance > context.constant("advice.part-way.from");
+    constexpr double clearly = 0.5;  // noticeable differences; judgement
+    const bool word_nearer = (first.nearness < whole.nearness && first.distance + clearly <= whole.distance) ||
+                             whole.distance > context.constant("advice.part-way.from");
     // Nobody leaves out what the list stands in for, for the sake of a word.
     const bool whole_garden = leaves_a_stand_in_unused(whole) && !leaves_a_stand_in_unused(first);
     const bool some_of_it = whole_garden && goes_far_enough(first, context.constant("advice.part-way.least") / 2);

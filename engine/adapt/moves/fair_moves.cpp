@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 #include <optional>
+#include <set>
 
 #include "adapt/moves/odd_foods.hpp"
 #include "adapt/moves/salt_follows.hpp"
@@ -133,8 +134,16 @@ private:
             if (stands_in(problem_, other) && other.line == move.line && !other.second && !other.into &&
                 is_plain_leaf(food_of(other.food)) && is_to_hand(other) && !stock_.in_doubt(other.food.ingredient) &&
                 !brings_allergen(other) && !rough(other))
-                together += other.most * other.covers->per_gram;
+                together += other.most * other.covers->per_gram / static_cast<double>(lines_that_want(other.food.ingredient));
         return together >= all_but_ * missing_share(problem_, move.line);
+    }
+
+    // The bag of nettle is there once, for the sorrel and for the spinach.
+    std::size_t lines_that_want(const std::string& food) const {
+        std::set<std::size_t> lines;
+        for (const auto& move : all_)
+            if (stands_in(problem_, move) && move.food.ingredient == food) lines.insert(move.line);
+        return std::max<std::size_t>(1, lines.size());
     }
 
     // Nor is a leaf without scent any herb: parsley and marjoram for basil before beet greens, unless the herb is the bulk of a paste.
