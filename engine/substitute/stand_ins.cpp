@@ -81,9 +81,8 @@ private:
             case Role::acid:  // what is sour and no seasoning sours
                 return is_any_of(food.roles.front(), {Role::acid, Role::liquid, Role::green, Role::sweet}) ||
                        (food.roles.front() == Role::binder && ingredient().tissue == Tissue::liquid);  // yoghurt for lemon juice
-            case Role::green:  // a herb is there for its taste beside its green, and any leaf that is green, and no herb, for a leaf
-                return (first || (is_leaf(food) && (food.roles.front() != Role::herb || contains(ingredient().roles, Role::herb)))) &&
-                       tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat);
+            case Role::green:  // a herb is there for its taste beside its green, and any leaf that is green for a leaf
+                return (first || is_leaf(food)) && tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat);
             case Role::herb:  // fresh for fresh
                 return first && is_leaf(food) && is_leaf(ingredient());
             case Role::fat: {
