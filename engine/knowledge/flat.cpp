@@ -225,6 +225,10 @@ void layout(A& a, Denials& r) {
     a(r.before, r.between, r.after);
 }
 template <class A>
+void layout(A& a, Prohibitions& r) {
+    a(r.forbids, r.acts, r.turns, r.longer, r.short_whiles);
+}
+template <class A>
 void layout(A& a, TongueWord& r) {
     a(r.language, r.word, r.english);
 }
@@ -234,7 +238,7 @@ void layout(A& a, ListedWord& r) {
 }
 template <class A>
 void layout(A& a, Lexicon& r) {
-    a(r.hazards, r.denials, r.holds, r.handles, r.joins, r.tongue, r.listed, r.namesakes);
+    a(r.hazards, r.denials, r.prohibitions, r.holds, r.handles, r.joins, r.tongue, r.listed, r.namesakes);
 }
 template <class A>
 void layout(A& a, Records& r) {

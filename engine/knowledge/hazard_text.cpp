@@ -8,6 +8,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/forbidden.hpp"
 
 namespace standin {
 namespace {
@@ -39,6 +40,14 @@ bool is_letter_beyond_latin(std::uint32_t point) {
     const bool punctuation = (point >= 0x2000 && point <= 0x2BFF) || (point >= 0x3000 && point <= 0x303F) || point >= 0xFE00;
     const bool latin = point >= 0x1E00 && point <= 0x1EFF;  // Vietnamese
     return point >= 0x370 && !punctuation && !latin;
+}
+
+// A sign behind which another clause begins.
+bool ends_clause(std::uint32_t point) {
+    constexpr std::uint32_t dashes[]{0x2013, 0x2014};
+    constexpr std::string_view signs = ".,;:!?()\n";
+    return (point < 0x80 && signs.find(static_cast<char>(point)) != std::string_view::npos) ||
+           std::find(std::begin(dashes), std::end(dashes), point) != std::end(dashes);
 }
 
 void add(std::uint32_t point, std::string& word, std::vector<std::string>& words) {
@@ -238,17 +247,31 @@ bool only_sounds_so(const HazardText& text, std::size_t place, std::string_view 
     });
 }
 
+void HazardText::append(const HazardText& other) {
+    clauses.resize(words.size());
+    const std::size_t next = words.empty() ? 0 : clauses.back() + 1;
+    for (std::size_t i = 0; i < other.words.size(); ++i) {
+        words.push_back(other.words[i]);
+        clauses.push_back(next + other.clause_of(i));
+    }
+}
+
 HazardText hazard_text(std::string_view text) {
     HazardText out;
     std::string word;
+    std::size_t clause = 0;
     for (auto place = text.begin(); place != text.end();) {
         try {
-            add(utf8::next(place, text.end()), word, out.words);
+            const std::uint32_t point = utf8::next(place, text.end());
+            add(point, word, out.words);
+            out.clauses.resize(out.words.size(), clause);
+            if (ends_clause(point)) ++clause;
         } catch (const utf8::exception&) {
             ++place;
         }
     }
     if (!word.empty()) out.words.push_back(std::move(word));
+    out.clauses.resize(out.words.size(), clause);
     return out;
 }
 
@@ -268,11 +291,13 @@ std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexic
             if (!beginnings.may_hold(pattern)) continue;
             for (std::size_t i = 0; i < words.size() && found.size() == before; ++i) {
                 const std::size_t count = fits_at(pattern, words, i);
-                if (count == 0 || denied(words, i, i + count, lexicon.denials)) continue;
+                if (count == 0) continue;
+                if (denied(words, i, i + count, lexicon.denials) && !is_urged(text, i, lexicon.prohibitions)) continue;
                 const bool declares = hazard.act == HazardAct::declare;
                 const bool not_free = declares && is_said_not_free(text, i, i + count, lexicon);
                 if (!not_free && covered(hazard.but_not, words, i)) continue;
                 if (declares && denied_in_list(words, i, i + count, lexicon)) continue;
+                if (!declares && is_forbidden(text, i, i + count, lexicon.prohibitions)) continue;
                 std::string said;
                 for (std::size_t at = i; at < i + count; ++at) said += (said.empty() ? "" : " ") + words[at];
                 found.push_back({&hazard, i, i + count, std::move(said)});

@@ -13,6 +13,12 @@ namespace standin {
 /// A text cut into words for looking up hazards: lower case, accents off, every script kept, signs as blanks.
 struct HazardText {
     std::vector<std::string> words;
+    std::vector<std::size_t> clauses{};  ///< of each word, counted by the signs that end one; empty: all are of one
+
+    std::size_t clause_of(std::size_t word) const { return word < clauses.size() ? clauses[word] : 0; }
+
+    /// Another text behind this one.
+    void append(const HazardText& other);
 };
 HazardText hazard_text(std::string_view text);
 

@@ -54,6 +54,15 @@ struct Denials {
     std::vector<std::string> before, between, after;
 };
 
+/// A sentence that forbids what it names: "never thaw it on the counter". All are patterns.
+struct Prohibitions {
+    std::vector<std::string> forbids;       ///< "never", "do not"
+    std::vector<std::string> acts;          ///< what is forbidden: "thaw", "leave"; a word that forbids by itself stands in both
+    std::vector<std::string> turns;         ///< what stands behind such a word is not forbidden: "but", "until", "without"
+    std::vector<std::string> longer;        ///< "for more than": forbidden is only what goes on for longer
+    std::vector<std::string> short_whiles;  ///< so long food may stand out: "20 minutes"
+};
+
 /// A word or turn of another tongue and the English that the reader knows it by; empty: it says nothing.
 struct TongueWord {
     std::string language, word, english;
@@ -71,6 +80,7 @@ struct ListedWord {
 struct Lexicon {
     std::vector<Hazard> hazards;
     Denials denials;
+    Prohibitions prohibitions;
     std::vector<std::string> holds;    ///< patterns, "contains", "traces": what stands beside them is or may be in it
     std::vector<std::string> handles;  ///< "factory", "handling": it shares a place with what is named
     std::vector<std::string> joins;    ///< "with", "in": so it is beside a food

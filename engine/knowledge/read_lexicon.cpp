@@ -132,6 +132,11 @@ void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into
         ObjectReader d(*denials, problems);
         lexicon.denials = {d.texts("before"), d.texts("between"), d.texts("after")};
     }
+    if (const JsonNode* prohibitions = r.child("prohibitions", JsonNode::Kind::object)) {
+        ObjectReader p(*prohibitions, problems);
+        const auto words = [&](std::string_view key) { return words_by_language(p, key, problems); };
+        lexicon.prohibitions = {words("forbids"), words("acts"), words("turns"), words("longer"), words("short_whiles")};
+    }
     if (const auto holds = r.texts("holds"); !holds.empty()) lexicon.holds = holds;
     if (const auto handles = r.texts("handles"); !handles.empty()) lexicon.handles = handles;
     if (const auto joins = r.texts("joins"); !joins.empty()) lexicon.joins = joins;

@@ -308,7 +308,7 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
     HazardText text = hazard_text(said);
     const HazardText own = hazard_text(written);
     const bool takes_away = takes_part_away(text, knowledge);
-    text.words.insert(text.words.end(), own.words.begin(), own.words.end());
+    text.append(own);
     const auto known = hazards_in(own, lexicon);
     SaidOfLine out;
     for (const auto& match : hazards_in(text, lexicon)) {
@@ -330,6 +330,11 @@ Reason told_of_danger(std::string_view text, std::string about, const Knowledge&
     Reason told = match ? told_of(*match->hazard, match->said, knowledge) : make_reason(ReasonKind::hazard_told);
     told.about = std::move(about);
     return told;
+}
+
+bool tells_of_doneness(const Reason& told) {
+    constexpr std::string_view doneness = "doneness";  // the kind of a hazard of the lexicon
+    return told.kind == ReasonKind::hazard_told && told.role == doneness;
 }
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }

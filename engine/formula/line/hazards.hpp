@@ -66,6 +66,9 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge);
 
+/// Whether a reason warns of judging by eye when meat is done: of no weight where a core temperature is told.
+bool tells_of_doneness(const Reason& told);
+
 /// Whether a name that opens `text` only sounds like `food`: "butter beans" hold no butter.
 bool sounds_only_so(std::string_view text, const Ingredient& food, const Knowledge& knowledge);
 
