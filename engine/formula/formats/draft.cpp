@@ -320,13 +320,12 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     }
 }
 
-namespace {
-
-// What raised a caution stays with the formula, so that it is raised wherever the formula goes. A comment loses its sign.
 void add_to_note(Formula& formula, std::string_view text) {
-    text.remove_prefix(std::min(text.size(), text.find_first_not_of("# ")));
+    text.remove_prefix(std::min(text.size(), text.find_first_not_of("# ")));  // a comment loses its sign
     formula.note += (formula.note.empty() ? "" : "\n") + one_line(text);
 }
+
+namespace {
 
 // "Serve: with a cold beer and warm bread", "note: serve it with warm bread".
 bool is_served_with(std::string_view text, const Knowledge& knowledge) {
@@ -340,11 +339,13 @@ bool is_served_with(std::string_view text, const Knowledge& knowledge) {
 }  // namespace
 
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
+    const auto& reasons = draft.formula.read_as;
+    const auto by_eye = [&] { return static_cast<std::size_t>(std::count_if(reasons.begin(), reasons.end(), tells_of_doneness)); };
     const auto found = [&] {
         return draft.said_of_guests.size() + draft.said_of_going_without.size() + draft.named.size() + draft.meat_named.size() +
-               draft.formula.read_as.size();
+               reasons.size();
     };
-    const std::size_t before = found();
+    const std::size_t before = found(), by_eye_before = by_eye();
     const auto sentences = sentences_of(text);
     for (const auto& sentence : sentences)  // what is said of a pan in the next one makes no raw meat safe
         if (auto danger = danger_beside(sentence, knowledge)) {
@@ -392,7 +393,9 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         if (std::string said = one_line(sentence); !guests_in(sentence, knowledge).empty() && !contains(draft.said_of_guests, said))
             draft.said_of_guests.push_back(std::move(said));
     draft.said.push_back({std::string(text), where, lost});
-    if (lost && found() > before) add_to_note(draft.formula, text);
+    if (!lost || found() == before) return;
+    if (found() - before > by_eye() - by_eye_before) add_to_note(draft.formula, text);
+    else draft.judged_by_eye.emplace_back(text);
 }
 
 void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {

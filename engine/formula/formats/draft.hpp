@@ -57,6 +57,7 @@ struct Draft {
     std::vector<std::string> headings{};               ///< lines that say what stands below them, or how much it makes
     std::vector<std::string> said_of_guests{};         ///< sentences that name people whom germs harm more than others
     std::vector<std::string> said_of_going_without{};  ///< likewise people who must go without a food
+    std::vector<std::string> judged_by_eye{};          ///< texts in no field of the formula that judge only by eye when it is done
     std::vector<DraftBase> bases{};
     std::optional<DraftSize> size{};
     std::optional<DraftSheet> sheet{};
@@ -80,6 +81,9 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge);
 /// Looks through a text that is no ingredient line (title, note, comment, instruction) for what can hurt; nothing of it is lost.
 /// `lost`: the text stands in no field of the formula, so what names an allergen or a meat is kept as a note.
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost = false);
+
+/// Keeps a text as a note of the formula, so that what it raised is raised wherever the formula goes.
+void add_to_note(Formula& formula, std::string_view text);
 
 /// The same of a heading, which is told with the others.
 void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge);

@@ -144,12 +144,20 @@ void tell_the_coolest(Formula& formula, const Knowledge& knowledge) {
     if (least) formula.read_as.push_back(make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *least, "C"}}));
 }
 
+// Where a core temperature is told, how it looks judges nothing: else what says so stays with the formula.
+void tell_what_is_judged_by_eye(Draft& draft) {
+    if (draft.formula.process.core_c) std::erase_if(draft.formula.read_as, tells_of_doneness);
+    else
+        for (const auto& text : draft.judged_by_eye) add_to_note(draft.formula, text);
+}
+
 }  // namespace
 
 void presume_making(Draft& draft, const Knowledge& knowledge) {
     Process& process = draft.formula.process;
     if (draft.formula.method.empty()) {
         presume_plate_of_lines(draft, knowledge);
+        tell_what_is_judged_by_eye(draft);
         return tell_the_coolest(draft.formula, knowledge);
     }
     const Process found = process_in_method(draft.formula.method, knowledge);
@@ -163,6 +171,7 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     take("mixing", &Process::mixing_min, "min");
     take("rest", &Process::rest_h, "h");
     take("core", &Process::core_c, "C");
+    tell_what_is_judged_by_eye(draft);
     tell_the_coolest(draft.formula, knowledge);
     presume_blanched(draft, knowledge, told.foods);
     presume_cut(draft, knowledge, told.foods);
