@@ -141,6 +141,7 @@ bool only_sounds_so(const std::vector<std::string>& words, std::size_t first, st
     constexpr std::size_t reach = 3;  // words
     const auto in = [&](WordList list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
     const std::size_t end = std::min(words.size(), last + reach);
+    if (first > 0 && in(WordList::title_of_a_person, first - 1)) return true;  // "Constable Child"
     for (std::size_t at = last; at < end; ++at)
         if (in(WordList::eaters_kitchen, at)) return false;
     if (last < words.size() && knowledge.in_list(WordList::no_promise, fold(said_words(words, first, last + 1)))) return true;
@@ -168,6 +169,25 @@ std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledg
     return {};
 }
 
+bool is_possessive_name(std::string_view text, std::string_view folded, const Knowledge& knowledge) {
+    constexpr std::size_t longer_than_a_joint = 4;  // letters
+    const auto is_large = [](std::string_view word) { return !word.empty() && word.front() >= 'A' && word.front() <= 'Z'; };
+    bool after_a_name = false, found = false;
+    for (std::size_t begin = 0; begin < text.size();) {
+        const auto end = std::min(text.find(' ', begin), text.size());
+        const std::string_view word = text.substr(begin, end - begin);
+        begin = end + 1;
+        if (found && word.size() >= longer_than_a_joint && word.front() >= 'a' && word.front() <= 'z') return true;
+        const bool possessive = word.find("'s") != std::string_view::npos || word.find("\u2019s") != std::string_view::npos;
+        found = found || (after_a_name && possessive && is_large(word) && hazard_fold(word) == folded);
+        const std::string said = fold(word);
+        after_a_name = is_large(word) && !knowledge.in_list(WordList::article, said) && !knowledge.in_list(WordList::person_word, said) &&
+                       !knowledge.in_list(WordList::for_guests, said) && !knowledge.in_list(WordList::for_kin, said) &&
+                       !knowledge.in_list(WordList::person_of_an_age, said);
+    }
+    return false;
+}
+
 std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
     const Kind* kind = kind_of(eaters_kind, knowledge);
     if (!kind) return {};
@@ -177,7 +197,7 @@ std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
         const Named named = named_at(words, at, names);
         if (named.last == at) continue;
         if (!is_denied_to_them(words, at, knowledge) && !only_sounds_so(words, named.first, named.last, knowledge) &&
-            is_fed(words, named, knowledge))
+            !is_possessive_name(sentence, said_words(words, named.first, named.last), knowledge) && is_fed(words, named, knowledge))
             return said_words(words, named.first, named.last);
         at = named.last - 1;
     }

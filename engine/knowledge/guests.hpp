@@ -20,6 +20,10 @@ std::string guests_in(std::string_view sentence, const Knowledge& knowledge);
 /// "kosher salt". A comma may stand as a word, and ends what is said of them.
 bool only_sounds_so(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Knowledge& knowledge);
 
+/// Whether a word for those who eat it is somebody's name in a text, as its capitals tell: "Constance Child's garlic sausage", but neither
+/// "my Child's sausage" nor "Happy Child's Links", where every word has one.
+bool is_possessive_name(std::string_view text, std::string_view folded, const Knowledge& knowledge);
+
 /// As guests_in, of the old by their age or as kin ("her 90th birthday", "for Grandad", "Nan and Gramps") and of the small by the feast of
 /// their place ("kindergarten fair"), alone.
 std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge);

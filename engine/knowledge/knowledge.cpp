@@ -207,7 +207,7 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
             auto& forms = list.forms.try_emplace(std::move(form), is).first->second;
             if (forms != is) forms = Form::both;
         };
-        add(fold(word.word), Form::folded);
+        if (auto folded = fold(word.word); !folded.empty()) add(std::move(folded), Form::folded);  // of letters that fold knows none
         add(word.word, Form::written);
     }
     for (const auto* names : {&ingredient_names_, &generic_names_, &preparation_names_})

@@ -82,7 +82,9 @@ public:
 
 private:
     bool listed(std::size_t first, std::size_t last, WordList list) const {
-        return last <= words_.size() && first < last && knowledge_.in_list(list, fold(said_words(words_, first, last)));
+        if (last > words_.size() || first >= last) return false;
+        const std::string said = said_words(words_, first, last);
+        return knowledge_.in_list(list, fold(said)) || knowledge_.in_list_as_written(list, said);
     }
 
     // How many words from `at` on are one of the list; zero: none.

@@ -49,7 +49,7 @@ enum class WordList : std::uint16_t {
     stock_title_word, stock_when, stood_there, strength_word, style_word, takes_its_kind, takes_part_away, taste_word, tells_form,
     tells_its_form, tells_of_state, thawed_cold, thawed_when, thermometer_word, thing_of_a_number, thing_of_an_age, thing_of_kin,
     third_of, this_crop, three_or_more, three_quarters_of, tick_word, title_for_whom, title_free_of, title_is_free, title_join,
-    title_suits, title_without, to_hour, toasting_word, trimmed_off, turns_of_age, turns_to_another, two_thirds_of, unit_heading,
+    title_of_a_person, title_suits, title_without, to_hour, toasting_word, trimmed_off, turns_of_age, turns_to_another, two_thirds_of, unit_heading,
     until_word, up_to_a_heat, vague, very_word, votes_word, warm_place, was_frozen, weighed_when_done, weighed_when_trimmed,
     weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word, whole_meat, wild_name, with_bone, with_word, wrapping,
     wrapping_verb, wrung_word, year_word, yield_heading
@@ -98,7 +98,8 @@ struct Words<WordList> {
         "stock-title-word", "stock-when", "stood-there", "strength-word", "style-word", "takes-its-kind", "takes-part-away",
         "taste-word", "tells-form", "tells-its-form", "tells-of-state", "thawed-cold", "thawed-when", "thermometer-word",
         "thing-of-a-number", "thing-of-an-age", "thing-of-kin", "third-of", "this-crop", "three-or-more", "three-quarters-of",
-        "tick-word", "title-for-whom", "title-free-of", "title-is-free", "title-join", "title-suits", "title-without", "to-hour",
+        "tick-word", "title-for-whom", "title-free-of", "title-is-free", "title-join", "title-of-a-person", "title-suits",
+        "title-without", "to-hour",
         "toasting-word", "trimmed-off", "turns-of-age", "turns-to-another", "two-thirds-of", "unit-heading", "until-word",
         "up-to-a-heat", "vague", "very-word", "votes-word", "warm-place", "was-frozen", "weighed-when-done", "weighed-when-trimmed",
         "weighed-word", "who-stands", "whole-animal", "whole-batch", "whole-mass-word", "whole-meat", "wild-name", "with-bone",

@@ -113,10 +113,27 @@ std::vector<GoesWithout> goes_without(const Formula& formula, const Knowledge& k
     return std::move(gathering).all();
 }
 
+namespace {
+
+// "Certified gluten-free buckwheat flour": what it may pick up in a mill is said not to be in it; what it is made of stays.
+bool is_said_free(const Line& line, const Exclusion& exclusion, const Knowledge& knowledge) {
+    constexpr std::string_view said_free = "said-free", gluten = "gluten", wheat = "wheat";
+    if (!exclusion.kind || (exclusion.kind->id != gluten && exclusion.kind->id != wheat)) return false;
+    if (tells_of_it(exclusion, line.declared, knowledge)) return false;
+    const auto& held = knowledge.ingredient(line.ingredient)->allergens;
+    if (std::any_of(held.begin(), held.end(), [&](const auto& one) { return takes_allergen(*exclusion.kind, one, knowledge); }))
+        return false;
+    return std::any_of(line.notes.begin(), line.notes.end(),
+                       [&](const Reason& told) { return told.kind == ReasonKind::hazard_told && told.role == said_free; });
+}
+
+}  // namespace
+
 std::vector<std::string> holding(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {
     std::vector<std::string> names;
     for (const auto& line : formula.lines) {
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        if (is_said_free(line, exclusion, knowledge)) continue;
         if (exclusion.foods.count(food.id)) add_holder(names, food.names.front());
         else if (tells_of_it(exclusion, line.declared, knowledge))
             add_holder(names, food.names.front() + " (\"" + line.declared.front().words + "\")");

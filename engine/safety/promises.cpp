@@ -27,7 +27,8 @@ constexpr std::string_view eaters_kind = "frail-eaters";      // told of, whatev
 constexpr std::string_view small_kind = "pregnant-or-small";  // those of them who drink nothing and choke
 constexpr std::string_view kosher_kind = "kosher";
 constexpr const char* milk_with_meat = " (milk beside meat)";
-constexpr std::string_view choking = "choking";  // the kind of a hazard of the lexicon
+constexpr std::string_view choking = "choking";      // the kind of a hazard of the lexicon
+constexpr std::string_view raw_dairy = "raw-dairy";  // likewise
 
 // The lines that hold it, or that may, with the casings and what the formula itself says.
 std::vector<std::string> breaking(const Formula& formula, const Kind& kind, const Knowledge& knowledge) {
@@ -117,6 +118,16 @@ std::vector<std::string> choked_on(const Formula& formula, const Knowledge& know
     return names;
 }
 
+// "Unpasteurised Camembert".
+std::vector<std::string> of_raw_milk(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& line : formula.lines)
+        for (const auto& told : line.notes)
+            if (told.kind == ReasonKind::hazard_told && told.role == raw_dairy)
+                names.push_back(knowledge.ingredient(line.ingredient)->names.front() + " (\"" + told.about + "\")");
+    return names;
+}
+
 // The first sentence goes for all; of the others what speaks of nothing that is in the batch is not told.
 std::string of_the_batch(const std::string& note, const Formula& formula, const Knowledge& knowledge) {
     const auto first = note.find(". ");
@@ -134,6 +145,8 @@ void of_eaters(std::vector<CautionText>& all, const Kind& kind, const Formula& f
     if (!promise) promise = said_in_notes(formula, knowledge);
     if (!promise) return;
     auto lines = breaking(formula, kind, knowledge);
+    for (const auto& name : of_raw_milk(formula, knowledge))
+        if (!contains(lines, name)) lines.push_back(name);
     if (const Kind* small = kind_of(small_kind, knowledge))
         if (const auto named = small_among(formula, title, *small, knowledge)) {
             if (named->words != promise->words) promise->words += "\" and \"" + named->words;

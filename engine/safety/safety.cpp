@@ -51,7 +51,7 @@ void add_cooked_too_cool(std::vector<CautionText>& all, const Prediction& predic
 std::vector<CautionText> told_cautions(const Prediction& prediction) {
     std::vector<CautionText> all;
     for (const auto& told : prediction.read_as) {
-        if (told.kind != ReasonKind::hazard_told) continue;
+        if (told.kind != ReasonKind::hazard_told || told.role == "said-free") continue;  // the packet tells, as of any such food
         const auto same = std::find_if(all.begin(), all.end(), [&](const CautionText& c) { return c.degree == told.note; });
         if (same == all.end()) {
             all.push_back({"hazard-told", in_full(told), "judgement", {}, told.note, told, {}});

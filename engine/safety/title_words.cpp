@@ -166,7 +166,8 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     const auto spans = spans_of(kind);
     if (kind.diet) {
         for (const auto& span : spans)
-            if (!denied(span) && !only_sounds_so(words_, span.first, span.last, knowledge_) && !is_not_for_them(span))
+            if (!denied(span) && !only_sounds_so(words_, span.first, span.last, knowledge_) && !is_not_for_them(span) &&
+                !is_possessive_name(title_, said(span.first, span.last), knowledge_))
                 return TitlePromise{said(span.first, span.last), false};
         const auto others = kind.id == "frail-eaters" ? who_eats() : std::string();
         return others.empty() ? std::nullopt : std::optional(TitlePromise{others, false});

@@ -103,7 +103,7 @@ void add_told(std::string_view line, ReadLine& read, const Knowledge& knowledge)
         });
         if (there) continue;
         read.line.notes.push_back(told);
-        const bool plain = told.role == "choking";  // said of those who eat it, and no doubt of what is meant
+        const bool plain = told.role == "choking" || told.role == "said-free";  // no doubt of what is meant
         read.doubts.push_back({plain ? Confidence::sure : Confidence::unsure, std::move(told), true});
     }
 }

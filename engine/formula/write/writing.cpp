@@ -100,7 +100,8 @@ bool reads_back(const std::string& text, const Line& line, const Wholes& wholes,
     return true;
 }
 
-// What the line says of the food that must not be lost, once each: the allergens in it, that it is of raw milk, that nuts are whole.
+// What the line says of the food that must not be lost, once each: the allergens in it, that it is of raw milk or sold as free of gluten,
+// that nuts are whole.
 std::vector<std::string> told_words(const Line& line) {
     std::vector<std::string> all;
     const auto add = [&](const std::string& words) {
@@ -108,7 +109,8 @@ std::vector<std::string> told_words(const Line& line) {
     };
     for (const auto& told : line.declared) add(told.words);
     for (const auto& note : line.notes)
-        if (note.kind == ReasonKind::hazard_told && (note.role == "raw-dairy" || note.role == "choking")) add(note.about);
+        if (note.kind == ReasonKind::hazard_told && (note.role == "raw-dairy" || note.role == "choking" || note.role == "said-free"))
+            add(note.about);
     return all;
 }
 
