@@ -4,6 +4,7 @@
 #include "render/json/json.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
+#include "render/told_beside.hpp"
 #include "session.hpp"
 #include "terminal.hpp"
 
@@ -21,11 +22,11 @@ int report(const Call& call, const Engine& engine) {
     }
     const auto reading = engine.read_closely(*text, shown_name(call.operands.front()));
     if (!reading) return complain(reading.error(), call.colour);
-    if (call.json) return deliver(reading_json(*reading), reading->formula ? done : bad_data);
+    const auto predicted = reading->formula ? engine.predict(*reading->formula) : Result<Prediction>(Failure(Error{}));
+    if (call.json) return deliver(reading_json(*reading, predicted ? &*predicted : nullptr), reading->formula ? done : bad_data);
     const Look look = look_for_output(call.colour);
     std::string page = reading_text(*reading, look);
-    if (reading->formula)
-        if (const auto predicted = engine.predict(*reading->formula)) page += reading_dangers_text(*predicted, look);
+    if (predicted) page += reading_dangers_text(*predicted, look);
     return deliver(page, reading->formula ? done : bad_data);
 }
 
@@ -37,19 +38,22 @@ Formula with_its_core(const Engine& engine, Formula formula) {
 }
 
 std::string written(const Call& call, const Engine& engine, const Formula& formula) {
-    std::string text = call.to == "json"     ? engine.formula_json(formula)
-                       : call.to == "jsonld" ? engine.formula_jsonld(with_its_core(engine, formula))
-                                             : engine.formula_text(formula);
+    const auto predicted = engine.predict(formula);
+    const ToldBeside told = predicted ? told_beside(*predicted) : ToldBeside{};
+    std::string text = call.to == "json"     ? with_told_json(engine.formula_json(formula), told)
+                       : call.to == "jsonld" ? with_told_jsonld(engine.formula_jsonld(with_its_core(engine, formula)), told)
+                                             : with_told(engine.formula_text(formula), told);
     if (text.empty() || text.back() != '\n') text += '\n';
     return text;
 }
 
-// What is written holds the maker's words alone, dangerous ones as well: what is to be minded of them is told beside it.
+// What is to be minded of it is told beside it too, for who does not look into the file.
 void tell_dangers(const Engine& engine, const Formula& formula) {
     const auto predicted = engine.predict(formula);
     if (!predicted) return;
-    for (const auto& caution : predicted->cautions)
-        if (is_of_these_words(caution)) std::cerr << "standin: mind: " << caution.text << "\n";
+    const ToldBeside told = told_beside(*predicted);
+    for (const auto& allergen : told.allergens) std::cerr << "standin: allergen: " << allergen << "\n";
+    for (const auto& caution : told.cautions) std::cerr << "standin: mind: " << caution << "\n";
 }
 
 bool is_json(const std::string& path) { return path.size() > 5 && path.compare(path.size() - 5, 5, ".json") == 0; }

@@ -155,6 +155,40 @@ def a_full_disk(place):
         yield f"full disk: exit code {done.returncode}, left {done.stdout.split()}, {done.stderr}"
 
 
+def every_format_tells_the_same(place):
+    """What raised a caution or an allergen is told beside the formula and in it, in every format, and is told again of what is read."""
+    text = ("Spring links\n1 kg pork shoulder\n18 g salt\n30 g milk powder\nnote: for my son, who is allergic to milk\n\nMethod\n"
+            "Thaw the meat on the counter.\nCook to 60 C. Keeps three weeks in the fridge.\n")
+    (place.folder / "spring.txt").write_text(text)
+
+    def ids(name):
+        page = json.loads(place.run("predict", name, "--json").stdout)
+        same = {"core-said": "core-low"}  # the core that JSON-LD is given is that of the rule
+        return {(same.get(c["id"], c["id"])) for c in page["cautions"]}, {a["allergen"] for a in page["allergens"]}
+
+    asked = ids("spring.txt")
+    page = place.run("convert", "spring.txt").stdout
+    for words in ("milk, from", "core of the process is below the rule", "keeps three weeks"):
+        if words not in page:
+            yield f"convert lacks `{words}`:\n{page}"
+    read = json.loads(place.run("convert", "spring.txt", "--json").stdout)
+    if {a["allergen"] for a in read["allergens"]} != asked[1] or not {"core-low", "guest-clash"} <= {c["id"] for c in read["cautions"]}:
+        yield "convert --json lacks allergens or cautions"
+    for form in ("text", "json", "jsonld"):
+        done = place.run("convert", "spring.txt", "--to", form)
+        (place.folder / form).write_text(done.stdout)
+        for words in ("milk", "core of the process is below the rule" if form != "jsonld" else "60 C", "keeps three weeks", "on the counter",
+                      "must not eat this"):
+            if words not in done.stdout.split("18 g")[-1] or (words != "60 C" and words not in done.stderr):
+                yield f"convert --to {form} does not tell `{words}`:\n{done.stdout}{done.stderr}"
+        if ids(form) != asked:
+            yield f"read back from {form}: {ids(form)}, and not {asked}"
+        for again in ("text", "json"):
+            twice = place.run("convert", form, "--to", again).stdout
+            if form == again and twice != done.stdout:
+                yield f"{form} is written otherwise when it is read back:\n{twice}"
+
+
 def killed(place):
     """Whatever the moment: the old page or the new one, never a part."""
     page = place.folder / "kept.html"
@@ -175,7 +209,8 @@ def killed(place):
 def main():
     binary = str(pathlib.Path(sys.argv[1]).resolve())
     found = []
-    for look in (a_variant_to_paper, in_the_makers_units, one_stand_in, never_over_what_is_read, no_room, a_full_disk, killed):
+    for look in (a_variant_to_paper, in_the_makers_units, one_stand_in, never_over_what_is_read, no_room, a_full_disk,
+                 every_format_tells_the_same, killed):
         with tempfile.TemporaryDirectory() as folder:
             found += [f"{look.__name__}: {complaint}" for complaint in look(Place(binary, folder))]
     print("\n".join(found) or "what is written is whole and reads back")

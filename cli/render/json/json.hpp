@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "render/extras.hpp"
+#include "render/told_beside.hpp"
 #include "standin/engine.hpp"
 #include "standin/mend.hpp"
 #include "standin/plan.hpp"
@@ -24,7 +25,12 @@ std::string mend_json(const MendAnswer& answer, const Engine& engine);
 std::string swaps_json(const SwapsAnswer& answer, const Engine& engine, const Extras& beside);
 std::string adapt_json(const AdaptAnswer& answer, const Engine& engine, const Extras& beside);
 std::string sheet_json(const Sheet& sheet, const Extras& beside);
-std::string reading_json(const FormulaReading& reading);
+/// With what is to be minded, where it could be read: `prediction` may be null.
+std::string reading_json(const FormulaReading& reading, const Prediction* prediction);
+
+/// A formula as JSON or as JSON-LD, with what is told of it where its reader passes over it.
+std::string with_told_json(const std::string& formula, const ToldBeside& told);
+std::string with_told_jsonld(const std::string& formula, const ToldBeside& told);
 std::string stock_json(const Inventory& stock);
 std::string lookup_json(const LookupAnswer& answer);
 std::string graph_json(const std::string& dot);

@@ -33,13 +33,18 @@ Json line_json(const LineReading& r) {
 
 }  // namespace
 
-std::string reading_json(const FormulaReading& r) {
-    return printed({{"title", r.title},
-                    {"note", r.note},
-                    {"understood", r.formula.has_value()},
-                    {"lines", array_of(r.lines, [](const LineReading& line) { return line_json(line); })},
-                    {"errors", array_of(r.errors, [](const Error& error) { return asked_json(error); })},
-                    {"told", in_full(r.told)}});
+std::string reading_json(const FormulaReading& r, const Prediction* prediction) {
+    Json page{{"title", r.title},
+              {"note", r.note},
+              {"understood", r.formula.has_value()},
+              {"lines", array_of(r.lines, [](const LineReading& line) { return line_json(line); })},
+              {"errors", array_of(r.errors, [](const Error& error) { return asked_json(error); })},
+              {"told", in_full(r.told)}};
+    if (prediction) {
+        page["allergens"] = json_of(prediction->allergens);
+        page["cautions"] = json_of(prediction->cautions);
+    }
+    return printed(page);
 }
 
 std::string stock_json(const Inventory& stock) {

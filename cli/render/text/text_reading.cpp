@@ -5,6 +5,7 @@
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/told_beside.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin::cli {
@@ -102,14 +103,10 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
 
 std::string reading_dangers_text(const Prediction& prediction, const Look& look) {
     std::string page = heading("Allergens", look);
-    const auto allergens = allergens_in_lines(prediction.allergens);
-    for (const auto& line : allergens) page += bullet(line, look);
-    if (allergens.empty()) page += bullet("none of the listed ones, by what the lines say", look);
-    std::vector<std::string> mind;
-    for (const auto& caution : with_briefs(prediction.cautions))  // of the maker's words in full, of a food in a line
-        if (is_of_these_words(caution)) mind.push_back(caution.text);
-        else if (!caution.foods.empty() && !is_of_every_batch(caution.id) && caution.id != "check-label") mind.push_back(caution.brief);
-    return page + bulleted("Mind", mind, look);
+    const ToldBeside told = told_beside(prediction);
+    for (const auto& line : told.allergens) page += bullet(line, look);
+    if (told.allergens.empty()) page += bullet("none of the listed ones, by what the lines say", look);
+    return page + bulleted("Mind", told.cautions, look);
 }
 
 std::string stock_text(const Inventory& stock, const Look& look) {

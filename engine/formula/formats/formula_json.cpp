@@ -38,7 +38,8 @@ private:
             look_through_title(draft_, title->text, describe(file_, title->place), knowledge_);
         }
         draft_.formula.note = reader.text_or("note");
-        look(root.member("note"));
+        look_at_each_line(root.member("note"));
+        reader.child("told_when_written", Node::object);  // told again of what is read
         draft_.formula.parent = reader.text_or("parent");
         draft_.formula.date = reader.text_or("date");
         for (const auto& item : reader.list("do"))
@@ -88,6 +89,16 @@ private:
 
     void look(const JsonNode* node) {
         if (node && node->kind == Node::text) look_through(draft_, node->text, describe(file_, node->place), knowledge_);
+    }
+
+    // Notes stand a line each, and say nothing of each other.
+    void look_at_each_line(const JsonNode* node) {
+        if (!node || node->kind != Node::text) return;
+        for (std::size_t start = 0; start <= node->text.size();) {
+            const std::size_t end = std::min(node->text.find('\n', start), node->text.size());
+            look_through(draft_, std::string_view(node->text).substr(start, end - start), describe(file_, node->place), knowledge_);
+            start = end + 1;
+        }
     }
 
     // A line's note is of its food: "bitter" beside almonds says what kind they are.

@@ -112,8 +112,15 @@ private:
         if (node.kind == Node::text) look_through_title(draft_, without_markup(node.text), describe(file_, node.place), knowledge_);
     }
 
+    // What was told of the formula when it was written: told again of what is read.
+    static bool was_told(const JsonNode& node) {
+        const JsonNode* name = node.member("name");
+        return node.kind == Node::object && name && name->kind == Node::text && name->text == "told when written";
+    }
+
     // Every text of the recipe beside its lines, however deep; addresses of pages and pictures are none.
     void look(const JsonNode& node, bool lost) {
+        if (was_told(node)) return;
         if (node.kind == Node::text && node.text.find("://") == std::string::npos)
             look_through(draft_, without_markup(node.text), describe(file_, node.place), knowledge_, lost);
         for (const auto& item : node.items) look(item, lost);

@@ -6,6 +6,7 @@ namespace standin {
 namespace {
 
 constexpr std::string_view blanks = " \t\r";
+constexpr std::string_view told_when_written = "told when written:";
 
 std::string_view trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(blanks);
@@ -20,7 +21,8 @@ std::vector<TextLine> lines_of(std::string_view text, bool comments) {
         const std::size_t end = std::min(text.find('\n', start), text.size());
         const std::string_view line = text.substr(start, end - start);
         const std::string_view inner = trimmed(line);
-        if (!inner.empty() && (inner.front() == '#') == comments)
+        const bool told = inner.starts_with(told_when_written);  // told again of what is read
+        if (!inner.empty() && !told && (inner.front() == '#') == comments)
             lines.push_back({inner, {number, static_cast<std::size_t>(inner.data() - line.data()) + 1}});
         start = end + 1;
     }
