@@ -39,9 +39,17 @@ private:
         std::size_t at = first_;
         while (at < first && longest_at(prohibitions_.forbids, at) == 0) ++at;
         if (at == first) return false;
-        const std::size_t act = act_behind(at, last);
-        if (act == last_ || turns_between(at, first) || (act >= last && turns_between(last, act))) return false;
+        const std::size_t behind = at + longest_at(prohibitions_.forbids, at);
+        const std::size_t act = stands_at_once(behind, first) ? at : act_behind(at, last);
+        if (act == last_ || longest_at(prohibitions_.turns, at) > 0 || turns_between(behind, first)) return false;
+        if (act >= last && turns_between(last, act)) return false;
         return !says(prohibitions_.longer) || says(prohibitions_.short_whiles);
+    }
+
+    // "In the fridge, never on the counter", "jamais à température ambiante".
+    bool stands_at_once(std::size_t behind, std::size_t first) const {
+        constexpr std::size_t longest_joint = 3;  // letters
+        return behind == first || (behind + 1 == first && words_[behind].size() <= longest_joint);
     }
 
     // How many words the longest of the patterns takes at a place, within the clause.

@@ -174,7 +174,7 @@ bool denied_before(const std::vector<std::string>& words, std::size_t first, con
 // "no nitrite", "without any added cure", "nitrite-free", "leaves removed". What stands between must say nothing by itself. What is "not
 // nitrite-free", or "cannot be guaranteed free from" it, holds it.
 bool denied(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
-    const std::size_t at = past_between(words, first, denials);
+    const std::size_t at = denial_before(words, first, denials) > 0 ? first : past_between(words, first, denials);  // "instead of"
     const std::size_t length = denial_before(words, at, denials);
     if (is_freed(words, first, last, denials)) return length == 0 || length > 1;  // "no" before it turns it round
     return length > 0 && (length == 1 || !denied_before(words, at - length, denials));

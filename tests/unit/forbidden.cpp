@@ -33,6 +33,10 @@ TEST_CASE("what a sentence forbids is no advice, in every tongue") {
                                    "Não deixe a massa ao sol.",
                                    "Nigdy nie rozmrażać na blacie.",
                                    "Niet bij kamertemperatuur laten staan.",
+                                   "Thaw in the fridge, never on the counter.",
+                                   "Thaw in the fridge instead of on the counter.",
+                                   "Décongeler au frigo, jamais à température ambiante.",
+                                   "Non si deve mai scongelare a temperatura ambiente.",
                                    "Nikdy nerozmrazujte při pokojové teplotě.",
                                    "Tezgahta asla çözdürmeyin."}) {
         CAPTURE(said);
@@ -59,7 +63,8 @@ TEST_CASE("what only sounds forbidden is told") {
                                    "No olvides dejar la masa a temperatura ambiente.",
                                    "Non dimenticate di lasciare l'impasto al sole.",
                                    "Não esqueça de deixar ao sol.",
-                                   "Don't skip tasting the raw mix.",
+                                   "It never hurts to leave the mass at room temperature.",
+                                   "Nie im Kühlschrank, bei Zimmertemperatur auftauen.",
                                    "Do not hesitate to rinse the chicken.",
                                    "Never let them dry out when they hang in the cellar for two weeks."}) {
         CAPTURE(said);

@@ -1,6 +1,7 @@
 // "X or Y", words of quality and cut beside a food, and lines that are no ingredient.
 #include <algorithm>
 
+#include "formula/line/line_text.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/read_line.hpp"

@@ -6,6 +6,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/forbidden.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
@@ -106,6 +107,7 @@ bool was_cold(const HazardWords& words, const Knowledge& knowledge) {
 bool stood_there(const HazardWords& words, const Knowledge& knowledge) {
     const auto verb = stands_first(words, WordList::stood_there, knowledge);
     if (!verb || is_of_somebody(words, *verb, knowledge)) return false;
+    if (is_forbidden(HazardText{words}, verb->first, verb->last, knowledge.records().lexicon.prohibitions)) return false;
     const HowWarm told = temperature_in(words, knowledge);
     const bool warm = told == HowWarm::warm || (told == HowWarm::nothing && stands_first(words, WordList::warm_place, knowledge));
     if (!warm || was_cold(words, knowledge)) return false;
