@@ -40,6 +40,36 @@ TEST_CASE("the age of a cheese, a wine or a vinegar is ordinary; that of meat an
     for (const auto& caution : engine().predict(*ripe).value().cautions) CHECK(caution.text.find("24 mois") == std::string::npos);
 }
 
+TEST_CASE("an age before the name, in brackets or in any tongue is told and stops nothing; a bare year is a wine's") {
+    const auto is = [](const std::string& line, const std::string& id) {
+        INFO(line);
+        const auto read = with_line(line);
+        if (!read) FAIL(read.error().message);
+        CHECK(read->lines.back().ingredient == id);
+    };
+    is("120 g three-year-aged Gouda, coarsely grated", "gouda");
+    is("60 g 30-month Parmigiano Reggiano", "parmesan");
+    is("50 g Pecorino stagionato 12 mesi, grattugiato", "romano");
+    is("80 g pecorino romano stagionato", "romano");
+    is("2 tbsp 12-year-old balsamic vinegar", "balsamic-vinegar");
+    is("200 g mature cheddar (18 mo)", "cheddar");
+    is("40 g zweijähriger Gouda", "gouda");
+    is("100 ml 2019 red wine", "red-wine");
+    is("100 ml red wine, 2021 vintage", "red-wine");
+    is("25 g three-year miso", "miso");
+    for (const std::string line : {"100 g 2-month-old milk", "200 g pork liver, 3 days old",
+                                   "100 g 2019 minced pork", "100 g 18-month ricotta"}) {
+        INFO(line);
+        CHECK_FALSE(with_line(line).has_value());
+    }
+    const auto weighed = with_line("2000 g red wine");
+    REQUIRE(weighed.has_value());
+    CHECK(weighed->lines.back().grams.mid == Approx(2000));
+    const auto told = with_line("100 g Parmigiano, stagionato 36 mesi");
+    REQUIRE(told.has_value());
+    for (const auto& caution : engine().predict(*told).value().cautions) CHECK(caution.text.find("stagionato") == std::string::npos);
+}
+
 TEST_CASE("what is fried on the stove has not stood warm; what is left there has") {
     for (const std::string line :
          {"100 g onion, fried on the stove", "100 g onion, fried on the hob", "Method: Fry on the stove over middling heat to 74 C."}) {

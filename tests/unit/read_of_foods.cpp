@@ -26,7 +26,71 @@ TEST_CASE("foods by other names") {
     is("80 g salted almonds", "salted-almond");
     is("80 g peanuts, salted", "salted-peanut");
     is("400 g lamb breast", "lamb-breast");
+    is("40 g roasted salted pumpkin seeds", "salted-pumpkin-seed");
+    is("45 g pepitas, roasted and salted", "salted-pumpkin-seed");
+    is("35 g sunflower seeds (salted)", "salted-sunflower-seed");
+    is("50 g salted cashews", "salted-cashew");
+    is("35 g salted roasted sunflower kernels", "salted-sunflower-seed");
+    is("60 g dry-roasted peanuts, salted", "salted-peanut");
+    is("60 g unsalted peanuts", "peanut");
+    is("200 g blanched broad beans, skinned", "fava-green");
+    is("80 g spelt flakes", "spelt-flake");
+    is("75 g Dinkelflocken", "spelt-flake");
+    is("150 g extra-sharp white cheddar", "cheddar");
+    is("600 g échine de porc", "pork-neck");
+    is("2 tsk stødt spidskommen", "cumin");
     is("40 g garlic paste", "garlic");
+}
+
+TEST_CASE("salted seeds bring their salt, and cooked grain is boiled and weighed so") {
+    const auto salt = [](const std::string& line) {
+        return engine().predict(with_line(line).value()).value().nominal[Property::salt_pct_of_meat];
+    };
+    CHECK(salt("100 g salted pumpkin seeds") > salt("100 g pumpkin seeds"));
+    CHECK(salt("100 g salted cashews") > salt("100 g cashews"));
+    const auto bulgur = line_of("150 g cooked bulgur");
+    REQUIRE(bulgur.prepared.size() == 1);
+    CHECK(bulgur.prepared.front().preparation == "boiled");
+    CHECK(bulgur.weighed_prepared);
+}
+
+TEST_CASE("a spice that is bought ground is ground, weighed so") {
+    for (const char* text : {"5 g ground cumin", "2 tsp ground coriander", "4 g cumin powder", "1 tsp freshly ground cumin"}) {
+        INFO(text);
+        const auto spice = line_of(text);
+        REQUIRE(spice.prepared.size() == 1);
+        CHECK(spice.prepared.front().preparation == "ground");
+        CHECK(spice.weighed_prepared);
+    }
+    CHECK(line_of("5 g cumin seeds").prepared.empty());
+}
+
+TEST_CASE("the weight that a bracket or the label tells is the one that counts") {
+    CHECK(line_of("3 tbsp kosher salt (large flakes, about 27 g)").grams.mid == Approx(27));
+    CHECK(line_of("1 can (400 g) chickpeas, drained 240 g").grams.mid == Approx(240));
+    const auto both = with_line("200 g leeks, sliced and sweated in 20 g butter");
+    REQUIRE(both.has_value());
+    CHECK(both->lines.back().ingredient == "butter");
+    CHECK(both->lines.back().grams.mid == Approx(20));
+}
+
+TEST_CASE("what the method wilts, roasts, toasts or sweats is done to its line") {
+    const auto made = [](const std::string& line, const std::string& method) {
+        INFO(line << " / " << method);
+        const auto read = with_line(line + "\nMethod\n" + method);
+        if (!read) FAIL(read.error().message);
+        std::string all;
+        for (const auto& step : read->lines.back().prepared) all += (all.empty() ? "" : " ") + step.preparation;
+        return all;
+    };
+    CHECK(made("300 g spinach", "1. Wilt the spinach in a dry pan and squeeze it out.") == "wilted squeezed");
+    CHECK(made("300 g poblanos", "Roast and peel the poblanos.") == "roasted-peeled");
+    CHECK(made("300 g poblanos", "Char the poblanos over a flame. Peel and seed them.") == "roasted-peeled");
+    CHECK(made("60 g pumpkin seeds", "Toast the pumpkin seeds until they pop; cool.") == "toasted");
+    CHECK(made("200 g leeks", "Sweat the leeks gently and cool.") == "cooked");
+    CHECK(made("200 g leeks", "Do not sweat the leeks.").empty());
+    CHECK(made("200 g tomatillos", "Roast the sausages with tomatillos to 72 C.").empty());
+    CHECK(made("300 g spinach, blanched", "Wilt the spinach.") == "blanched");
 }
 
 TEST_CASE("shares of fat in another dress") {

@@ -53,6 +53,41 @@ TEST_CASE("a remark of a list that is not understood is told before everything e
     CHECK(in_full(*told).find("\"leathery at the edges\" is not understood") != std::string::npos);
 }
 
+TEST_CASE("a list keeps every weight: behind a remark, behind a heading of its own, in a bracket that guesses") {
+    const auto grams = [](const std::string& line, const std::string& food) {
+        INFO(line);
+        const auto read = listed(line);
+        if (!read) FAIL(read.error().message);
+        const auto* one = item(*read, food);
+        REQUIRE(one != nullptr);
+        REQUIRE(one->grams.has_value());
+        return *one->grams;
+    };
+    CHECK(grams("walnuts - made in a factory that handles other nuts and sesame 100g", "walnut") == Approx(100));
+    CHECK(grams("spinach, about half a carrier bag (say 400 g)", "spinach") == Approx(400));
+    CHECK(grams("Cheese board: stilton 120 g, 3yr cheddar 90 g", "cheddar") == Approx(90));
+    CHECK(grams("Bergkäse 200 g, 12 Monate gereift", "swiss-cheese") == Approx(200));
+    CHECK(grams("two-year-old Gouda, 180 g", "gouda") == Approx(180));
+    CHECK(grams("jalapeño 8, 3 habaneros, poblano x4", "jalapeno") > 80);
+    CHECK(grams("Chillies: jalapeño 8, poblano x4", "poblano") > 200);
+    CHECK(grams("leeks 4, celery half a head", "celery") > 100);
+    CHECK(grams("2 kg pork neck (best before 3 Dec)", "pork-neck") == Approx(2000));
+    CHECK(grams("nettle tops 200 g, picked with gloves", "nettle") == Approx(200));
+    CHECK(grams("nootmuskaat 2 stuks", "nutmeg") > 5);
+    CHECK(grams("chard (rainbow) 300 g", "chard") == Approx(300));
+}
+
+TEST_CASE("what is no food stands beside a list and stops nothing") {
+    for (const std::string line : {"1 slow cooker", "1 dehydrator", "2 cast-iron pans", "1 sausage stuffer", "blender"}) {
+        INFO(line);
+        const auto read = listed(line);
+        REQUIRE(read.has_value());
+        CHECK(read->aside.empty());
+    }
+    const auto tomatoes = listed("1 kg tomatoes from the dehydrator");
+    CHECK((!tomatoes || !item(*tomatoes, "tomato") || item(*tomatoes, "tomato")->grams));
+}
+
 TEST_CASE("a plain remark may be made of every word of its list") {
     for (const auto& word : knowledge().listed(WordList::plain_remark)) {
         INFO(word);

@@ -76,7 +76,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "no mixing") return process.mixing_min ? "mixing" : wanted;
     if (wanted == "core") return process.core_c ? wanted : "no core";
     if (wanted == "rest") return process.rest_h ? wanted : "no rest";
-    const auto blanched = blanched_in_method({line}, knowledge());
+    const auto blanched = blanched_in_method({line}, WordList::blanching_word, knowledge());
     if (wanted == "blanched") return blanched.empty() ? "not blanched" : wanted;
     if (wanted == "squeezed") return !blanched.empty() && blanched.front().squeezed ? wanted : "not squeezed";
     if (wanted == "of the recipe") return is_said_of_recipe(line, knowledge()) ? wanted : "asked";

@@ -93,7 +93,8 @@ private:
         take(gone);
     }
 
-    void take(const TextLine& priced) {
+    void take(const TextLine& headed) {
+        const TextLine priced = part_of(headed, without_head(headed.text, names_alone_, items_, knowledge_));
         const bool limes = limes_.value_or(false);
         if (says_limon(priced.text)) gatherer_.note(limon_note(limes));
         rewritten_.push_back(with_fruit(priced.text, limes));
@@ -111,8 +112,9 @@ private:
                 return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
         }
-        if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {
-            gatherer_.casing(*beside);
+        if (const auto beside = beside_the_mass(written.text, knowledge_);
+            beside && (beside->kind == BesideKind::casing || beside->kind == BesideKind::goods)) {
+            if (beside->kind == BesideKind::casing) gatherer_.casing(*beside);
             return gatherer_.told(std::string(written.text), where, why_beside(*beside));
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
@@ -248,15 +250,13 @@ private:
     // Once more in the words that we know: "cider vinegar 1 bottle".
     TextLine amount_first(const TextLine& line) {
         std::string turned = with_amount_first(line.text, knowledge_);
-        if (turned == line.text) return line;
-        return in_words(std::move(turned), line);
+        return turned == line.text ? line : in_words(std::move(turned), line);
     }
 
     TextLine in_pieces(const TextLine& line) {
         auto taken = in_small_amount(line.text, knowledge_);
-        if (!taken) return line;
-        gatherer_.note(std::move(taken->told));
-        return in_words(std::move(taken->text), line);
+        if (taken) gatherer_.note(std::move(taken->told));
+        return taken ? in_words(std::move(taken->text), line) : line;
     }
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
@@ -304,18 +304,16 @@ private:
                std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
     }
 
+    void weighed(const TextLine& line) { weighed(line.text, line); }
+
     // An amount and a name; where the amount gives no weight, the food is there.
     void weighed(std::string_view text, const TextLine& line) {
         if (text.empty()) return;
-        if (auto packs = with_packs_first(text, knowledge_); packs != text) {
-            const TextLine one = in_words(std::move(packs), line);
-            return weighed(one.text, one);
-        }
+        if (auto packs = with_packs_first(text, knowledge_); packs != text) return weighed(in_words(std::move(packs), line));
         const Origin origin = origin_of(text, line);
         if (auto each = each_of_several(text, origin, knowledge_, true); !each.empty()) {
             for (auto& part : each) {
-                const TextLine one = in_words(std::move(part), line);
-                weighed(one.text, one);
+                weighed(in_words(std::move(part), line));
             }
             return;
         }
@@ -352,9 +350,9 @@ private:
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
                 if (!knowledge_.in_list(WordList::passed_over, fold(part)) &&
-                    (has_digit(part) || is_item(part) || !passed_over(parts, part)))
-                    weighed(part, line);
-                else if (changes_food(fold(part), knowledge_)) gatherer_.tell_passed(part, parts.front(), ReasonKind::passed_over);
+                    (has_digit(part) || is_item(part) || !passed_over(parts, part))) {
+                    weighed(amount_first({part, line.place}));
+                } else if (changes_food(fold(part), knowledge_)) gatherer_.tell_passed(part, parts.front(), ReasonKind::passed_over);
             return;
         }
         if (const auto name = known_without_amount(text)) {
@@ -479,6 +477,7 @@ private:
     const NamesFood names_ = [this](std::string_view names) {
         return stock_line(names, knowledge_).says == StockWord::weighed && names_food(names);
     };
+    const NamesFood names_alone_ = [this](std::string_view names) { return known_without_amount(names).has_value(); };
     const IsItem items_ = [this](std::string_view part) { return is_item(part) || is_slip(part); };
     std::optional<bool> limes_;  // whether "limón" is the lime
     Troubles troubles_;

@@ -1,6 +1,7 @@
 #include "formula/formats/presumed_making.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "core/contains.hpp"
@@ -11,6 +12,7 @@
 #include "formula/write/writing.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -37,22 +39,24 @@ bool squeezed_behind(const BlanchedInMethod& blanched, const Ingredient& food, c
     return false;
 }
 
-void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
-    for (const auto& blanched : blanched_in_method(draft.formula.method, knowledge))
+// Leaf that the method blanches or wilts, and squeezes behind it.
+void presume_cooked_leaf(Draft& draft, WordList done, const std::string& step, const Knowledge& knowledge, std::vector<std::string>& told) {
+    const auto* cooking = knowledge.preparation(step);
+    if (!cooking) return;
+    for (const auto& cooked : blanched_in_method(draft.formula.method, done, knowledge))
         for (auto& one : draft.lines) {
             if (one.beside || !one.read) continue;
             Line& line = one.read->line;
             const Ingredient& food = *knowledge.ingredient(line.ingredient);
-            const auto* blanching = knowledge.preparation("blanched");
-            if (!wilts(food) || cooked_already(line) || !blanching || !effect_on(*blanching, food.tissue)) continue;
-            if (!food.already.empty() || !sentence_names(blanched.sentence, food, knowledge)) continue;
-            std::vector<Prepared> steps{{"blanched", blanched.minutes}};
-            if ((blanched.squeezed || squeezed_behind(blanched, food, knowledge)) && !has_step(line.prepared, "squeezed"))
+            if (!wilts(food) || cooked_already(line) || !effect_on(*cooking, food.tissue)) continue;
+            if (!food.already.empty() || !sentence_names(cooked.sentence, food, knowledge)) continue;
+            std::vector<Prepared> steps{{step, step == "blanched" ? cooked.minutes : std::nullopt}};
+            if ((cooked.squeezed || squeezed_behind(cooked, food, knowledge)) && !has_step(line.prepared, "squeezed"))
                 steps.push_back({"squeezed", std::nullopt});
             line.prepared.insert(line.prepared.begin(), steps.begin(), steps.end());
-            std::string done;
-            for (const auto& step : steps) done += (done.empty() ? "" : ", ") + written(step, knowledge);
-            told.push_back(food.names.front() + " " + done);
+            std::string all;
+            for (const auto& made : steps) all += (all.empty() ? "" : ", ") + written(made, knowledge);
+            told.push_back(food.names.front() + " " + all);
         }
 }
 
@@ -75,22 +79,48 @@ void presume_cut(Draft& draft, const Knowledge& knowledge, std::vector<std::stri
     }
 }
 
-// Seeds, nuts and spices of which neither their line nor their record says that they are toasted.
-void presume_toasted(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
-    const auto* toasting = knowledge.preparation("toasted");
-    const auto clauses = toasting ? toasting_in_method(draft.formula.method, knowledge) : std::vector<std::string>{};
+bool is_toasted(const Ingredient& food) { return food.family == "spices" || food.family == "nuts-and-seeds"; }
+
+bool is_roasted(const Ingredient& food) {
+    constexpr std::array families{"fresh-chiles", "vegetables", "alliums", "sour-fruit", "mushrooms-and-seaweeds"};
+    return contains(families, std::string_view(food.family)) && !contains(food.roles, Role::acid);
+}
+
+bool is_sweated(const Ingredient& food) {
+    constexpr std::array families{"vegetables", "alliums", "mushrooms-and-seaweeds"};
+    return contains(families, std::string_view(food.family));
+}
+
+// Weighed shelled, a nut has nothing done to it yet.
+void take_shelled_for_plain(Line& line) {
+    const auto shelled = [](const Prepared& step) { return step.preparation == "shelled" || step.preparation == "husked"; };
+    if (!line.weighed_prepared || !std::all_of(line.prepared.begin(), line.prepared.end(), shelled)) return;
+    line.prepared.clear();
+    line.weighed_prepared = false;
+}
+
+// Raw food of which neither its line nor its record says that it is heated, by the parts of the method that heat it.
+template <class Fits>
+void presume_heated(Draft& draft, WordList heats, std::string_view step, Fits fits, const Knowledge& knowledge,
+                    std::vector<std::string>& told) {
+    const auto clauses = heated_in_method(draft.formula.method, heats, knowledge);
+    if (clauses.empty()) return;
     for (auto& one : draft.lines) {
         if (one.beside || !one.read) continue;
         Line& line = one.read->line;
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
-        const bool toasts = food.family == "spices" || food.family == "nuts-and-seeds";
-        const auto done = [&](const char* step) { return has_step(line.prepared, step) || contains(food.already, step); };
-        const auto heated = {"toasted", "roasted", "roasted-peeled", "fried", "boiled", "cooked"};
-        if (!toasts || !effect_on(*toasting, food.tissue) || line.weighed_prepared || std::any_of(heated.begin(), heated.end(), done))
+        const auto clause =
+            std::find_if(clauses.begin(), clauses.end(), [&](const auto& said) { return sentence_names(said.clause, food, knowledge); });
+        if (clause == clauses.end() || !fits(food)) continue;
+        const bool peeled = step == "roasted" && clause->peels && food.tissue == Tissue::chile_flesh;
+        const std::string done = peeled ? "roasted-peeled" : std::string(step);
+        const auto* heating = knowledge.preparation(done);
+        take_shelled_for_plain(line);
+        const auto heated_so = [&](const char* way) { return has_step(line.prepared, way) || contains(food.already, way); };
+        const auto heated = {"toasted", "roasted", "roasted-peeled", "fried", "boiled", "cooked", "blanched", "steamed", "wilted"};
+        if (!heating || !effect_on(*heating, food.tissue) || line.weighed_prepared || std::any_of(heated.begin(), heated.end(), heated_so))
             continue;
-        if (std::none_of(clauses.begin(), clauses.end(), [&](const auto& clause) { return sentence_names(clause, food, knowledge); }))
-            continue;
-        line.prepared.insert(line.prepared.begin(), {"toasted", std::nullopt});
+        line.prepared.insert(line.prepared.begin(), {done, std::nullopt});
         told.push_back(food.names.front() + " " + written(line.prepared.front(), knowledge));
     }
 }
@@ -173,9 +203,13 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     take("core", &Process::core_c, "C");
     tell_what_is_judged_by_eye(draft);
     tell_the_coolest(draft.formula, knowledge);
-    presume_blanched(draft, knowledge, told.foods);
+    presume_cooked_leaf(draft, WordList::blanching_word, "blanched", knowledge, told.foods);
+    presume_cooked_leaf(draft, WordList::wilting_word, "wilted", knowledge, told.foods);
     presume_cut(draft, knowledge, told.foods);
-    presume_toasted(draft, knowledge, told.foods);
+    presume_heated(draft, WordList::toasting_word, "toasted", is_toasted, knowledge, told.foods);
+    presume_heated(draft, WordList::roasting_word, "toasted", is_toasted, knowledge, told.foods);
+    presume_heated(draft, WordList::roasting_word, "roasted", is_roasted, knowledge, told.foods);
+    presume_heated(draft, WordList::sweating_word, "cooked", is_sweated, knowledge, told.foods);
     if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));
     presume_plate_of_lines(draft, knowledge);
 }

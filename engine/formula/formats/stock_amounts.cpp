@@ -17,10 +17,12 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/bone.hpp"
 #include "formula/line/kin_measure.hpp"
+#include "formula/line/line_notes.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/line/tongues.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
@@ -99,11 +101,21 @@ void turn_share_left(std::string& line, const Knowledge& knowledge) {
     line = std::string(bare(line.substr(0, open))) + ", " + inside[1].raw + " " + inside[0].raw + line.substr(close + 1);
 }
 
-// "can of green chiles x2" as "2 can of green chiles".
-void turn_times(std::string& line) {
+// "leeks 4, celery half a head": what stands behind the last comma names its own food, up to the word `end`.
+bool names_its_own(const std::vector<Word>& words, std::size_t end, const Knowledge& knowledge) {
+    std::size_t first = end;
+    while (first > 0 && words[first - 1].segment == words.back().segment) --first;
+    if (first == 0 || first == end) return false;
+    const std::string name = phrase(words, first, end);
+    return knowledge.ingredient_named(name) || knowledge.ingredient_meant(name);
+}
+
+// "can of green chiles x2" as "2 can of green chiles". Of several foods it is of the last: "mint, dill x3".
+void turn_times(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     if (words.size() < 2) return;
     const std::string& last = words.back().folded;
+    if (names_its_own(words, words.size() - 1, knowledge)) return;
     if (last.size() < 2 || last[0] != 'x' || last.find_first_not_of("0123456789", 1) != std::string::npos || number_at_start(line)) return;
     line = last.substr(1) + " " + line.substr(words.front().begin, words[words.size() - 2].end - words.front().begin);
 }
@@ -193,6 +205,7 @@ std::size_t trailing_amount(const std::string& line, const Knowledge& knowledge)
         const Unit* unit = amount ? amount->parts.front().unit : nullptr;
         if (!unit || unit->dimension != Dimension::count || !cursor.done()) continue;
         const bool grows = unit->word == "pot" || unit->word == "plant" || unit->word == "basket";
+        if (names_its_own(words, i, knowledge)) return 0;
         if (behind_comma || !digit || is_container(*unit) || grows) return words[i].begin;  // "sauerkraut 1 can"
     }
     return 0;
@@ -229,6 +242,25 @@ void turn_middle_amount(std::string& line) {
         line = amount + " " + before + ", " + behind;
         return;
     }
+}
+
+// "walnuts, made in a factory that handles sesame 100 g": what it touched has no weight.
+void turn_weight_behind_contact(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    const auto figure = std::find_if(words.begin(), words.end(),
+                                     [](const Word& word) { return std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0; });
+    if (figure == words.begin() || figure == words.end()) return;
+    Cursor cursor(line, figure->begin);
+    const auto amount = amount_at(cursor);
+    const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+    const std::size_t end = cursor.at();
+    cursor.space();
+    if (!unit || unit->dimension != Dimension::mass || !cursor.done()) return;
+    const bool touched = std::any_of(
+        words.begin() + 1, figure, [&](const Word& word) { return fits_any(knowledge.records().lexicon.handles, hazard_fold(word.raw)); });
+    const bool apart = figure->segment > 0 && words[0].segment != (figure - 1)->segment && (figure - 1)->segment == figure->segment;
+    if (touched && apart)
+        line = line.substr(figure->begin, end - figure->begin) + " " + std::string(bare(std::string_view(line).substr(0, figure->begin)));
 }
 
 }  // namespace
@@ -275,6 +307,8 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     for (const std::string_view dash : {"\u2013", "\u2014"}) replace_all(line, dash, "-");
     replace_all(line, "\u2019", "'");
     for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
+    bracket_drained(line);
+    turn_weight_behind_contact(line, knowledge);
     drop_joint(line, knowledge);
     drop_so_much_left(line, knowledge);
     drop_bone(line, knowledge);
@@ -284,7 +318,7 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     turn_amount_in_brackets(line);
     turn_share_left(line, knowledge);
     drop_left(line, knowledge);
-    turn_times(line);
+    turn_times(line, knowledge);
     turn_middle_amount(line);
     std::size_t at = trailing_amount(line, knowledge);
     if (at == 0) at = lone_amount(line);

@@ -19,6 +19,7 @@
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_prepared.hpp"
+#include "formula/formats/stock_remarks.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -27,6 +28,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/ripe_age.hpp"
 #include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/hazard_text.hpp"
@@ -205,7 +207,7 @@ public:
     /// Sets what the line being read says of a living plant and of dangers.
     void look_for_dangers(std::string_view written) {
         growing = grows(written, knowledge_);
-        dangers = told_hazards(written, knowledge_);
+        dangers = told_hazards(without_ripe_age(written, foods_in_any_tongue(written, knowledge_), knowledge_), knowledge_);
         if (growing)  // of meat that stands warm, and no plant on a windowsill
             std::erase_if(dangers, [](const Reason& told) { return told.role == "method"; });
         for (const auto& told : dangers) note(told);

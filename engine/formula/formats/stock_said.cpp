@@ -13,6 +13,8 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
+#include "knowledge/hazard_text.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -86,6 +88,19 @@ std::optional<InPlace> in_place_in(std::string_view line, const NamesFood& names
         }
     }
     return std::nullopt;
+}
+
+std::string_view without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;  // words
+    const auto colon = line.find(": ");
+    if (colon == std::string_view::npos) return line;
+    const auto head = bare(line.substr(0, colon)), rest = bare(line.substr(colon + 1));
+    const auto words = words_of(head);
+    if (words.empty() || words.size() > longest || has_digit(head) || stock_line(head, knowledge).says != StockWord::weighed) return line;
+    if (!hazards_in(hazard_text(head), knowledge.records().lexicon).empty()) return line;
+    if (!kind_named(head, knowledge) && (names_food(head) || !foods_in_any_tongue(head, knowledge).empty())) return line;
+    const auto parts = parts_of_list(rest, knowledge);
+    return parts.size() > 1 && is_item(parts.front()) ? rest : line;
 }
 
 Marked mark_behind(std::string_view line) {

@@ -32,6 +32,9 @@ struct InPlace {
 };
 std::optional<InPlace> in_place_in(std::string_view line, const NamesFood& names_food, const Knowledge& knowledge);
 
+/// "Chillies: jalapeño 8, poblano x4": what heads the items of one line and is no food by itself is left off.
+std::string_view without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge);
+
 /// A sign behind a name.
 enum class Mark { none, there, gone, open };
 struct Marked {

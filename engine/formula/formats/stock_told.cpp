@@ -4,6 +4,7 @@
 
 #include "core/contains.hpp"
 #include "formula/formats/stock_words.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/word_list.hpp"
@@ -18,6 +19,17 @@ std::vector<Declared> told_by(std::string_view part, const Knowledge& knowledge)
     return all;
 }
 
+// "walnuts - made in a factory that ...": back over the words before it that name no food.
+std::size_t with_what_leads(std::string_view line, std::size_t at, const Knowledge& knowledge) {
+    const auto words = words_of(line.substr(0, at));
+    std::size_t first = words.size();
+    while (first > 1 && (knowledge.in_list(WordList::has_in_it, words[first - 1].folded) ||
+                         knowledge.in_list(WordList::contact_word, words[first - 1].folded) ||
+                         knowledge.in_list(WordList::article, words[first - 1].folded)))
+        --first;
+    return first < words.size() ? words[first].begin : at;
+}
+
 // Where a clause without brackets begins that tells what is in the food: at "may contain", "contains", "traces of".
 std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
     const auto& lexicon = knowledge.records().lexicon;
@@ -27,7 +39,7 @@ std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
         const bool opens =
             knowledge.in_list(WordList::perhaps_word, word) || fits_any(lexicon.holds, word) || fits_any(lexicon.handles, word);
         const bool denies = opens && ends_in_denial(line.substr(0, at), lexicon);
-        if (at > 0 && opens && !denies && !declared_in(line.substr(at), knowledge).empty()) return at;
+        if (at > 0 && opens && !denies && !declared_in(line.substr(at), knowledge).empty()) return with_what_leads(line, at, knowledge);
         at = end + 1;
     }
     return std::string_view::npos;

@@ -85,17 +85,21 @@ std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& met
     return all;
 }
 
-std::vector<std::string> toasting_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
-    std::vector<std::string> all;
+std::vector<HeatedInMethod> heated_in_method(const std::vector<std::string>& method, WordList heats, const Knowledge& knowledge) {
+    std::vector<HeatedInMethod> all;
+    std::size_t last_sentence = 0;  // where the parts of the sentence before begin
     for (const auto& text : method)
         for (const auto& sentence : sentences_of(text)) {
-            bool toasts = false;
+            const bool peels = clause_says(words_of(sentence), WordList::peeling_word, knowledge);
+            for (std::size_t i = last_sentence; i < all.size(); ++i) all[i].peels = all[i].peels || peels;
+            last_sentence = all.size();
+            bool heated = false;
             for (auto& clause : clauses_of(sentence, knowledge)) {
                 const auto words = words_of(clause);
-                const bool here =
-                    clause_says(words, WordList::toasting_word, knowledge) && !clause_says(words, WordList::not_done_word, knowledge);
-                toasts = here || (toasts && goes_on(clause, knowledge));  // "toast the cumin, fennel and walnuts"
-                if (toasts) all.push_back(std::move(clause));
+                const bool here = clause_says(words, heats, knowledge) && !clause_says(words, WordList::not_done_word, knowledge) &&
+                                  !names_meat(words, knowledge) && !clause_says(words, WordList::mass_word, knowledge);
+                heated = here || (heated && goes_on(clause, knowledge));  // "toast the cumin, fennel and walnuts"
+                if (heated) all.push_back({std::move(clause), peels});
             }
         }
     return all;

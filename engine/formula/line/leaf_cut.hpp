@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 
@@ -18,8 +19,14 @@ struct CutInMethod {
 /// In the order of the method; what is forbidden there is left out.
 std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
-/// The parts of sentences that have something toasted.
-std::vector<std::string> toasting_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
+/// A part of a sentence that has something done to foods over heat.
+struct HeatedInMethod {
+    std::string clause;
+    bool peels = false;  ///< it or the next sentence takes the skin off
+};
+
+/// The parts of sentences that hold a word of `heats` and name no meat.
+std::vector<HeatedInMethod> heated_in_method(const std::vector<std::string>& method, WordList heats, const Knowledge& knowledge);
 
 /// Whether the clause is of this leaf: by its name, or as one of the herbs or greens.
 bool clause_cuts(const CutInMethod& cut, const Ingredient& leaf, const Knowledge& knowledge);

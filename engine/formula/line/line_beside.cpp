@@ -10,6 +10,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/hazards.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -54,10 +55,14 @@ bool is_casing(const std::vector<Word>& words, const Knowledge& knowledge) {
                                             [&](const Word& word) { return may_stand_before_casing(word, knowledge); });
 }
 
+// "1 slow cooker", but not "tomatoes from the dehydrator".
 bool is_kitchen_goods(const std::vector<Word>& words, const Knowledge& knowledge) {
+    const auto names_food = [&](std::size_t first, std::size_t last) {
+        return first < last && !foods_named(phrase(words, first, last), 3, knowledge).empty();
+    };
     for (std::size_t i = 0; i < words.size() && words[i].segment == 0; ++i)
-        for (std::size_t end = i + 1; end <= std::min(words.size(), i + 2); ++end)
-            if (knowledge.in_list(WordList::kitchen_goods, fold(phrase(words, i, end)))) return true;
+        for (std::size_t end = i + 1; end <= std::min(words.size(), i + 3); ++end)
+            if (knowledge.in_list(WordList::kitchen_goods, fold(phrase(words, i, end)))) return !names_food(0, i);
     return false;
 }
 

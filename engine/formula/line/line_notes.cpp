@@ -142,6 +142,22 @@ bool take_drained(std::string_view inside, LineNotes& notes) {
     return false;
 }
 
+// "Flaky, about 27 g": words that say nothing of how it is weighed, then a weight.
+void take_weight_behind_words(std::string& inside, const Knowledge& knowledge, LineNotes& notes) {
+    const auto stop = inside.find_last_of(",;");
+    if (stop == std::string::npos || notes.grams) return;
+    const std::string before = inside.substr(0, stop);
+    const auto words = words_of(before);
+    const bool plain = !has_digit(before) && std::none_of(words.begin(), words.end(), [&](const Word& word) {
+        return changes_food(word.folded, knowledge) || knowledge.preparation_named(word.raw) ||
+               knowledge.in_list(WordList::weighed_when_done, word.folded) ||
+               knowledge.in_list(WordList::weighed_when_trimmed, word.folded);
+    });
+    const auto first = inside.find_first_not_of(' ', stop + 1);
+    if (plain && first != std::string::npos && take_weight(std::string_view(inside).substr(first), knowledge, notes))
+        std::fill(inside.begin() + static_cast<std::ptrdiff_t>(stop), inside.end(), ' ');
+}
+
 void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
     std::string inside = line.substr(open + 1, close - open - 1);
     const auto blank = [&] {
@@ -154,6 +170,7 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
         if (!take_weight(inside, knowledge, whole) && take_weight(std::string_view(inside).substr(0, stop), knowledge, notes))
             std::fill(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(stop) + 1, ' ');
     }
+    take_weight_behind_words(inside, knowledge, notes);
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';
@@ -165,6 +182,7 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
         line[open] = minutes_at(cursor) ? ' ' : ',';
         line[close] = ',';
     } else {
+        inside.erase(inside.find_last_not_of(' ') + 1);
         if (!fold(inside).empty()) notes.passed.push_back(inside);
         blank();
     }
@@ -227,6 +245,25 @@ bool take_weight(std::string_view inside, const Knowledge& knowledge, LineNotes&
     notes.about = about;
     notes.each = each;
     return true;
+}
+
+void bracket_drained(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 2; i < words.size(); ++i) {
+        if (words[i].folded != "drained" || words[i].segment == words[i - 1].segment) continue;
+        std::size_t at = i + 1;
+        while (at < words.size() && (words[at].folded == "weight" || words[at].folded == "to" || words[at].folded == "about")) ++at;
+        const auto comma = line.rfind(',', words[i].begin);
+        if (at == words.size() || comma == std::string::npos || !has_digit(line.substr(0, comma))) return;
+        Cursor cursor(line, words[at].begin);
+        if (!mass_at(cursor)) return;
+        const bool in_bracket = line.rfind('(', comma) != std::string::npos && line.rfind(')', comma) == std::string::npos;
+        if (in_bracket) return;
+        line.insert(cursor.at(), ")");
+        line[comma] = ' ';
+        line.insert(words[i].begin, "(");
+        return;
+    }
 }
 
 LineNotes take_notes(std::string& line, const Knowledge& knowledge) {

@@ -30,6 +30,9 @@ struct LineNotes {
 /// Takes "24 g", "about 24 g", "24 g, 20 to 30 g", "20 to 30 g" or "400 g each"; false when `inside` is nothing of the kind.
 bool take_weight(std::string_view inside, const Knowledge& knowledge, LineNotes& notes);
 
+/// "460 g, drained 350 g" as "460 g (drained 350 g)".
+void bracket_drained(std::string& line);
+
 /// Takes the brackets out of `line`, which keeps its length; what belongs to the words stays, behind a comma.
 LineNotes take_notes(std::string& line, const Knowledge& knowledge);
 

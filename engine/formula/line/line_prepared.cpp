@@ -10,6 +10,7 @@
 #include "formula/line/open_question.hpp"
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -69,6 +70,14 @@ void drop_said_twice(std::vector<Prepared>& steps) {
     }
 }
 
+// "5 g ground cumin" is bought so, where the seed is sold as well.
+void take_ground_by_name(Line& line, const NameRead& name, const Knowledge& knowledge) {
+    const bool powder = contains(name.words, "ground") || contains(name.words, "powder") || contains(name.words, "powdered");
+    if (!powder || !line.prepared.empty() || !belongs(*name.ingredient, "whole-spice", knowledge)) return;
+    line.prepared.push_back({"ground", std::nullopt});
+    line.weighed_prepared = true;
+}
+
 // "8 g leek, dried" is bought dried, and so is a chile of any weight; a kilo of tomatoes may well be dried at home.
 bool bought_dried(const Line& line, const AmountText& amount, const Ingredient& ingredient) {
     constexpr double most_grams = 30;  // judgement
@@ -102,6 +111,10 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     join_roasting_and_peeling(line.prepared, *name.ingredient, knowledge);
     roast_nuts_gently(line.prepared, *name.ingredient);
     drop_said_twice(line.prepared);
+    if (line.prepared.empty()) {
+        take_ground_by_name(line, name, knowledge);
+        return std::nullopt;
+    }
     if (notes.weighed_after) {
         line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
         return std::nullopt;

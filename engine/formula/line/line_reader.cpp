@@ -56,6 +56,7 @@ public:
     LineReader(std::string_view line, const LineSetting& setting, bool bare = false)
         : written_(line), line_(line), setting_(setting), origin_(setting.origin), knowledge_(setting.knowledge), around_(setting.around) {
         clean_line(line_, knowledge_);
+        bracket_drained(line_);
         take_beside_amount(line_, knowledge_);
         write_kilos(line_);
         turn_base_first(line_, knowledge_);
@@ -441,6 +442,10 @@ private:
         if (notes_.each) noted = scaled(noted, amount.parts.front().number.mid);
         else if (unit && is_container(*unit) && amount.parts.front().number.mid > 1)
             return Error{Trouble::bad_data, "is the weight in brackets that of one or of all", "", {"2 x 400 g", "2 cans (400 g each)"}};
+        if (unit && unit->dimension == Dimension::mass && notes_.drained) {
+            weighed.grams = noted;
+            return std::nullopt;
+        }
         if (unit && unit->dimension == Dimension::mass) {
             if (notes_.range_only) noted.mid = weighed.grams.mid;
             if (std::abs(noted.mid - weighed.grams.mid) > same_weight * weighed.grams.mid)

@@ -17,6 +17,8 @@
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
 #include "formula/line/namesakes.hpp"
+#include "formula/line/ripe_age.hpp"
+#include "formula/line/salted_form.hpp"
 #include "formula/line/slips.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/clauses.hpp"
@@ -322,6 +324,9 @@ Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setti
         if (const auto kind = with_kind_behind_comma(line, knowledge); !kind.empty())
             if (auto again = read_any_tongue(kind, setting)) return with_remarks(kind, std::move(*again), setting);
     if (!read)
+        if (const auto salted = with_salted_form(line, knowledge); !salted.empty())
+            if (auto again = read_any_tongue(salted, setting)) return with_remarks(salted, std::move(*again), setting);
+    if (!read)
         if (const auto remark = contact_in_brackets(line, knowledge); !remark.empty())
             if (auto again = read_any_tongue(remark, setting);
                 again && (!again->line.declared.empty() || holds_only_sulphite(remark, knowledge)))
@@ -360,6 +365,20 @@ Result<ReadLine> read_limon(std::string_view line, const LineSetting& setting) {
     return read;
 }
 
+// Without the age of a food that ripens, which is told; nothing where the line tells the age of another food.
+std::optional<ReadLine> read_with_age(std::string_view line, const RipeAge& age, const LineSetting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    auto read = read_as_written(age.line, setting);
+    if (!read) return std::nullopt;
+    const Ingredient& food = *knowledge.ingredient(read->line.ingredient);
+    if (!may_have_age(food, age, knowledge) || danger_of_food(line, read->line, knowledge, setting.on_the_shelf)) return std::nullopt;
+    Reason told = reason_about(ReasonKind::passed_over, age.said, {food.names.front()});
+    told.role = "age";
+    read->line.notes.push_back(told);
+    read->doubts.push_back({Confidence::likely, std::move(told), true});
+    return std::move(*read);
+}
+
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
@@ -373,7 +392,13 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (!on_the_shelf)
         if (auto bone = weighed_with_bone(line, origin, knowledge)) return Failure(std::move(*bone));
     const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
-    return says_limon(line) ? read_limon(line, setting) : read_as_written(line, setting);
+    const auto age = take_ripe_age(line, knowledge);
+    if (age && (age->counted || age->a_year))
+        if (auto aged = read_with_age(line, *age, setting)) return std::move(*aged);
+    auto read = says_limon(line) ? read_limon(line, setting) : read_as_written(line, setting);
+    if (read || !age || age->counted || age->a_year) return read;
+    auto aged = read_with_age(line, *age, setting);
+    return aged ? std::move(*aged) : std::move(read);
 }
 
 }  // namespace standin

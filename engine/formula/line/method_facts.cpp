@@ -398,12 +398,12 @@ bool squeezes_in(const Sentence& sentence, const Knowledge& knowledge) {
 
 }  // namespace
 
-std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
+std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, WordList done, const Knowledge& knowledge) {
     constexpr double longest = 15;  // minutes, judgement: longer is boiling
     std::vector<BlanchedInMethod> all;
     for (const auto& sentence : sentences_in(method)) {
         const bool squeezes = squeezes_in(sentence, knowledge);
-        if (!sentence.says(WordList::blanching_word, knowledge)) {
+        if (!sentence.says(done, knowledge)) {
             for (auto& blanched : all) blanched.behind.push_back({sentence.text, squeezes});
             continue;
         }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {
@@ -27,7 +28,7 @@ std::vector<Reason> told_in_sentence(std::string_view sentence, const Knowledge&
 /// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge);
 
-/// A sentence that has something blanched.
+/// A sentence that has something blanched or wilted.
 struct BlanchedInMethod {
     std::string sentence;
     std::optional<double> minutes;
@@ -37,9 +38,10 @@ struct BlanchedInMethod {
         std::string sentence;
         bool squeezes = false;
     };
-    std::vector<Behind> behind;  ///< the sentences after it that blanch nothing
+    std::vector<Behind> behind;  ///< the sentences after it that do nothing of the kind
 };
-std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
+/// By a word of `done`.
+std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, WordList done, const Knowledge& knowledge);
 
 /// The sentence names this food, or greens as a whole where it is one.
 bool sentence_names(std::string_view sentence, const Ingredient& food, const Knowledge& knowledge);

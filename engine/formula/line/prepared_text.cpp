@@ -384,7 +384,9 @@ private:
         const std::size_t end = preparation_end(words_, i, last_, context_.knowledge);
         if (end == i) return i;
         const Preparation* found = context_.knowledge.preparation_named(phrase(words_, i, end));
-        if (!effect_on(*found, ingredient_.tissue)) {  // "softened butter" is no cooked one
+        if (found->id == "cooked" && !effect_on(*found, ingredient_.tissue) && ingredient_.family == "starches-and-grains")
+            if (const auto* boiled = context_.knowledge.preparation("boiled")) found = boiled;  // "cooked bulgur"
+        if (!effect_on(*found, ingredient_.tissue)) {                                           // "softened butter" is no cooked one
             const bool soft = ingredient_.family == "fats-and-oils" && context_.knowledge.in_list(WordList::soaks, words_[i].folded);
             return soft && end == i + 1 ? end : i;
         }

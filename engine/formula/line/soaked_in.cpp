@@ -10,6 +10,8 @@
 namespace standin {
 namespace {
 
+constexpr double mostly_fat = 70;  // g in 100 g, judgement: what things are fried in
+
 bool soaks_up(const Ingredient& food) { return food.roles.front() == Role::binder && !food.meat && food.tissue != Tissue::egg; }
 
 }  // namespace
@@ -26,7 +28,9 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
     for (std::size_t i = 2; i + 2 < words.size(); ++i) {
         const auto said = [&](WordList list) { return knowledge.in_list(list, words[i - 1].folded); };
         const bool soaking = said(WordList::soaks), mixing = said(WordList::mixes_with), absorbing = said(WordList::plumps_in);
-        if ((!soaking && !mixing && !absorbing) || (words[i].folded != "in" && words[i].folded != "with")) continue;
+        const auto* done = knowledge.preparation_named(words[i - 1].raw);
+        const bool frying = done && (done->id == "cooked" || done->id == "caramelised" || done->id == "wilted");
+        if ((!soaking && !mixing && !absorbing && !frying) || (words[i].folded != "in" && words[i].folded != "with")) continue;
         Cursor cursor(line, words[i + 1].begin);
         if (!number_at(cursor)) return std::nullopt;
         std::size_t last = i + 2;
@@ -35,13 +39,14 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
             ++last;
         SoakedIn soaked;
         soaked.liquid = line.substr(words[i + 1].begin, words[last - 1].end - words[i + 1].begin);
-        soaked.food = line.substr(0, words[i - 2].end);
+        soaked.food = line.substr(0, words[frying ? i - 1 : i - 2].end);
         const auto food = read_line(soaked.food, origin, knowledge), liquid = read_line(soaked.liquid, origin, knowledge);
         if (!food || !liquid) return std::nullopt;
         // Of what is plumped in water nobody knows how much stays; in anything else it is meant to go in.
         const bool goes_in = soaks_up(*knowledge.ingredient(food->line.ingredient)) || mixing ||
                              (absorbing && knowledge.ingredient(liquid->line.ingredient)->id != "water");
-        if (!goes_in || !is_soaking_liquid(*knowledge.ingredient(liquid->line.ingredient))) return std::nullopt;
+        const Ingredient& taken_up = *knowledge.ingredient(liquid->line.ingredient);
+        if (frying ? taken_up.composition.fat.mid < mostly_fat : !goes_in || !is_soaking_liquid(taken_up)) return std::nullopt;
         const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(),
                                           [&](const Word& word) { return knowledge.in_list(WordList::wrung_word, word.folded); });
         const auto& name = knowledge.ingredient(liquid->line.ingredient)->names.front();
