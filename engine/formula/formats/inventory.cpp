@@ -94,15 +94,18 @@ private:
     }
 
     void take(const TextLine& headed) {
-        const TextLine priced = part_of(headed, without_head(headed.text, names_alone_, items_, knowledge_));
-        const bool limes = limes_.value_or(false);
-        if (says_limon(priced.text)) gatherer_.note(limon_note(limes));
-        rewritten_.push_back(with_fruit(priced.text, limes));
+        const TextLine priced = in_words(without_head(headed.text, names_alone_, items_, knowledge_), headed);
+        if (says_limon(priced.text)) gatherer_.note(limon_note(limes_.value_or(false)));
+        rewritten_.push_back(with_fruit(priced.text, limes_.value_or(false)));
         const bool as_told = take_price(rewritten_.back(), knowledge_).empty() && rewritten_.back() == priced.text;
         const TextLine written{as_told ? priced.text : bare(rewritten_.back()), priced.place};
         const std::string where = describe(file_, written.place);
-        if (auto raw = raw_pulse_in(written.text, where, knowledge_); raw && !gatherer_.namer().touches_formula(written.text))
-            return gatherer_.warn(*raw, written.text);
+        if (auto raw = raw_pulse_in(written.text, where, knowledge_); raw && !gatherer_.namer().touches_formula(written.text)) {
+            const auto parts = parts_around_raw_pulse(written.text, knowledge_);
+            if (parts.empty()) gatherer_.warn(*raw, written.text);
+            for (const auto part : parts) take({part, written.place});
+            return;
+        }
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
             // "Sorrel, eaten by slugs": there is none of it to be spoiled.
@@ -159,7 +162,9 @@ private:
                 return list(says.names, line, false);
             case StockWord::some:
                 gatherer_.plenty = is_plenty(line.text, knowledge_);
-                if (tells_mass(says.names) || (!gatherer_.plenty && (has_digit(says.names) || reads(says.names, line)))) {
+                if (tells_mass(says.names) ||
+                    (!gatherer_.plenty &&
+                     (has_digit(says.names) || read_line(says.names, Origin(file_, line.place), knowledge_, {}, true)))) {
                     gatherer_.plenty = false;
                     weighed(says.names, line);
                 } else list(says.names, line, true);
@@ -196,10 +201,6 @@ private:
         else if (found.mark == Mark::there) take({found.rest, written.place});
         else list_as_gone(std::move(*names), written);
         return true;
-    }
-
-    bool reads(std::string_view text, const TextLine& line) const {
-        return read_line(text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
 
     // "celery with leaves, 1 head": its leaves are there as well. False where the rest names no food.

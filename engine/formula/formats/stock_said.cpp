@@ -90,17 +90,60 @@ std::optional<InPlace> in_place_in(std::string_view line, const NamesFood& names
     return std::nullopt;
 }
 
-std::string_view without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge) {
+namespace {
+
+// "chestnut 250 g" below "mushrooms" as "chestnut mushrooms 250 g", where that is a food; empty where it is none.
+std::string with_its_head(std::string_view part, std::string_view head, const Knowledge& knowledge) {
     constexpr std::size_t longest = 3;  // words
-    const auto colon = line.find(": ");
-    if (colon == std::string_view::npos) return line;
-    const auto head = bare(line.substr(0, colon)), rest = bare(line.substr(colon + 1));
+    const auto words = words_of(part);
+    const auto is_food = [&](const std::string& name) { return known_ingredient(name, knowledge) != nullptr; };
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last) {
+            const std::string name = phrase(words, first, last);
+            if (has_digit(name)) continue;
+            const std::string behind = name + " " + std::string(head), before = std::string(head) + " " + name;
+            const auto* joined = known_ingredient(is_food(behind) ? behind : before, knowledge);
+            if (!joined || joined == known_ingredient(name, knowledge)) continue;
+            std::string whole(part);
+            return whole.replace(words[first].begin, words[last - 1].end - words[first].begin, is_food(behind) ? behind : before);
+        }
+    return {};
+}
+
+}  // namespace
+
+std::string without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;  // words
+    const std::string as_written(line);
+    const auto sign = std::min(line.find(": "), line.find(" - "));
+    if (sign == std::string_view::npos) return as_written;
+    const auto head = bare(line.substr(0, sign)), rest = bare(line.substr(sign + 2));
     const auto words = words_of(head);
-    if (words.empty() || words.size() > longest || has_digit(head) || stock_line(head, knowledge).says != StockWord::weighed) return line;
-    if (!hazards_in(hazard_text(head), knowledge.records().lexicon).empty()) return line;
-    if (!kind_named(head, knowledge) && (names_food(head) || !foods_in_any_tongue(head, knowledge).empty())) return line;
+    if (words.empty() || words.size() > longest || has_digit(head)) return as_written;
+    if (stock_line(head, knowledge).says != StockWord::weighed || !hazards_in(hazard_text(head), knowledge.records().lexicon).empty())
+        return as_written;
     const auto parts = parts_of_list(rest, knowledge);
-    return parts.size() > 1 && is_item(parts.front()) ? rest : line;
+    std::string joined;
+    bool any = false;
+    for (const auto part : parts) {
+        const std::string whole = with_its_head(part, head, knowledge);
+        any = any || !whole.empty();
+        joined += (joined.empty() ? "" : ", ") + (whole.empty() ? std::string(part) : whole);
+    }
+    if (any && has_digit(rest)) return joined;
+    if (!kind_named(head, knowledge) && (names_food(head) || !foods_in_any_tongue(head, knowledge).empty())) return as_written;
+    return parts.size() > 1 && is_item(parts.front()) ? std::string(rest) : as_written;
+}
+
+std::vector<std::string_view> parts_around_raw_pulse(std::string_view line, const Knowledge& knowledge) {
+    const auto parts = parts_of_list(line, knowledge);
+    std::string rest;
+    for (const auto part : parts)
+        if (!raw_pulse_in(part, {}, knowledge)) rest += std::string(part) + ", ";
+    const bool apart = parts.size() > 1 && !rest.empty() && !raw_pulse_in(rest, {}, knowledge);
+    // "dry" by itself behind them is said of one of them.
+    const auto same = [&](std::string_view part) { return foods_in_any_tongue(part, knowledge).empty() && !has_digit(part); };
+    return apart && std::none_of(parts.begin(), parts.end(), same) ? parts : std::vector<std::string_view>{};
 }
 
 Marked mark_behind(std::string_view line) {

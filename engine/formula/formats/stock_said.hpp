@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_remarks.hpp"
@@ -32,8 +33,12 @@ struct InPlace {
 };
 std::optional<InPlace> in_place_in(std::string_view line, const NamesFood& names_food, const Knowledge& knowledge);
 
-/// "Chillies: jalapeño 8, poblano x4": what heads the items of one line and is no food by itself is left off.
-std::string_view without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge);
+/// "Chillies: jalapeño 8, poblano x4": what heads the items of one line and is no food by itself is left off, and goes with each that is
+/// another food by itself: "mushrooms: chestnut 250 g".
+std::string without_head(std::string_view line, const NamesFood& names_food, const IsItem& is_item, const Knowledge& knowledge);
+
+/// The parts of a line of several foods, where what is said against raw or dry pulses is all said in parts of their own; else empty.
+std::vector<std::string_view> parts_around_raw_pulse(std::string_view line, const Knowledge& knowledge);
 
 /// A sign behind a name.
 enum class Mark { none, there, gone, open };

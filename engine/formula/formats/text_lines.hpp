@@ -24,9 +24,4 @@ struct KeyValue {
 };
 KeyValue key_value(std::string_view line);
 
-/// A part of the line's own text, with its place.
-inline TextLine part_of(const TextLine& line, std::string_view part) {
-    return {part, {line.place.line, line.place.column + static_cast<std::size_t>(part.data() - line.text.data())}};
-}
-
 }  // namespace standin
