@@ -32,11 +32,13 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     double back = std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens +
                   constant("share") * (1 - candidate.share);
     if (to.id == from.id) back += constant("own");
-    if (candidate.trade) back -= constant("trade");
+    if (candidate.trade) back -= constant(candidate.swaps.size() > 1 ? "trade-by-way" : "trade");
     const bool weak = candidate.carries < knowledge.parameter("stand_ins.least.dose").mid && !candidate.partner;
     if (candidate.role == Role::heat && weak) back += constant("weak");
     if (candidate.role == Role::fat && solid(from) && !solid(to)) back += constant("melted");
     if (newly("no-named-sort")) back += constant("open");
+    if (candidate.partner && !candidate.partner->named && !candidate.of_custom()) back += constant("helped");
+    if (belongs(from, "bought-ground", knowledge) && !belongs(to, "bought-ground", knowledge)) back += constant("whole");
     if (newly("other-packet")) {
         const auto twins = twins_kind(from, knowledge);
         if (twins && twins == twins_kind(to, knowledge)) back += constant("packet");

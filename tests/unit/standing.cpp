@@ -49,6 +49,31 @@ TEST_CASE("the closer, the less felt and the trade's own stand first; part of a 
     CHECK(standing(candidate("chard", 0.7), "spinach") < standing(part, "spinach"));
 }
 
+TEST_CASE("two swaps of the trade in a row are half a custom") {
+    Candidate none = candidate("pasilla", 0.5, Role::heat), by_way = none, itself = none;
+    by_way.trade = itself.trade = true;
+    by_way.swaps = {0, 1};
+    itself.swaps = {0};
+    CHECK(standing(itself, "poblano") < standing(by_way, "poblano"));
+    CHECK(standing(by_way, "poblano") < standing(none, "poblano"));
+}
+
+TEST_CASE("what does it alone stands before what needs a second food, unless a swap names the pair") {
+    Candidate alone = candidate("verjuice", 0.6, Role::acid), helped = alone, pair = alone;
+    helped.partner = PartnerFood{line("citric-acid", 1), {}};
+    pair.partner = helped.partner;
+    pair.partner->named = true;
+    CHECK(standing(alone, "lemon-juice") < standing(helped, "lemon-juice"));
+    CHECK(standing(alone, "lemon-juice") == Approx(standing(pair, "lemon-juice")));
+}
+
+TEST_CASE("for what is bought ground, ground meat stands before a cut") {
+    for (const char* line : {"ground-pork", "ground-beef-80", "ground-lamb", "ground-venison"})
+        CHECK(standing(candidate("ground-turkey", 0.5, Role::lean), line) < standing(candidate("turkey-thigh", 0.5, Role::lean), line));
+    CHECK(standing(candidate("ground-turkey", 0.5, Role::lean), "pork-shoulder") ==
+          Approx(standing(candidate("turkey-thigh", 0.5, Role::lean), "pork-shoulder")));
+}
+
 TEST_CASE("fat that is cut gives way to solid fat before lard or oil") {
     CHECK(standing(candidate("beef-suet", 0.6, Role::fat), "pork-backfat") < standing(candidate("lard", 0.6, Role::fat), "pork-backfat"));
     CHECK(standing(candidate("beef-suet", 0.6, Role::fat), "butter") == Approx(standing(candidate("lard", 0.6, Role::fat), "butter")));
