@@ -135,6 +135,15 @@ private:
             add("ingredient " + i.id, "the shares of its acids add up to " + fixed_text(shares, 3) + ", not to 1");
     }
 
+    // Whether the flesh that comes in leaves heat for its partner to bring.
+    bool lacks_heat(const Swap& swap) const {
+        const auto heat = [&](const std::string& id) {
+            const auto found = ingredients_.find(id);
+            return found == ingredients_.end() || !found->second->capsaicinoids ? 0.0 : found->second->capsaicinoids->band.mid;
+        };
+        return swap.ratio && heat(swap.from) > swap.ratio->band.mid * heat(swap.to) && heat(swap.partner->ingredient) > 0;
+    }
+
     void ends(const Swap& swap) {
         const std::string key = swap_key(swap);
         for (const auto& end : {swap.from, swap.to}) {
@@ -148,6 +157,8 @@ private:
         }
         if (swap.partner && !ingredients_.count(swap.partner->ingredient))
             add(key, "no ingredient \"" + swap.partner->ingredient + "\"", nearest_id(swap.partner->ingredient, ingredients_));
+        if (swap.partner && swap.partner->ratio.source.empty() && !lacks_heat(swap))
+            add(key, "nothing is lacking that \"" + swap.partner->ingredient + "\" would bring: say its ratio");
         if (swap.from == swap.to && swap.prepared.empty()) add(key, "an ingredient cannot stand in for itself unprepared");
         for (const auto& need : swap.needs)
             if (!conditions_.count(need)) add(key, "no condition \"" + need + "\"", nearest_id(need, conditions_));

@@ -1,7 +1,11 @@
 #include "knowledge/defaults.hpp"
 
 #include <algorithm>
+#include <map>
+#include <optional>
 #include <string>
+#include <tuple>
+#include <vector>
 
 #include "core/band.hpp"
 
@@ -47,9 +51,15 @@ public:
         tablespoon(i);
     }
 
-    void fill(Swap& s) const {
-        if (s.basis == Basis::weight && !s.ratio)
-            if (const Quantity* usual = rule("stand_ins.weight-for-weight")) s.ratio = *usual;
+    // The way back of a weight is its reciprocal; where neither says one, weight for weight.
+    void fill(Swap& s, const Swap* back) const {
+        if (s.basis != Basis::weight || s.ratio) return;
+        if (back) {
+            const Band& there = back->ratio->band;
+            s.ratio = Quantity{{1 / there.high, 1 / there.mid, 1 / there.low}, back->ratio->unit, back->ratio->source};
+        } else if (const Quantity* usual = rule("stand_ins.weight-for-weight")) {
+            s.ratio = *usual;
+        }
     }
 
 private:
@@ -147,12 +157,58 @@ private:
     const std::vector<Parameter>& parameters_;
 };
 
+// Swaps that say a weight of their own, by what leads back to where they start.
+class WaysBack {
+public:
+    explicit WaysBack(const std::vector<Swap>& swaps) {
+        for (std::size_t s = 0; s < swaps.size(); ++s)
+            if (swaps[s].basis == Basis::weight && swaps[s].ratio && !swaps[s].partner)
+                known_.try_emplace(std::tuple(swaps[s].role, swaps[s].to, swaps[s].from), s);
+    }
+    std::optional<std::size_t> of(const Swap& swap) const {
+        const auto found = known_.find(std::tuple(swap.role, swap.from, swap.to));
+        return found == known_.end() || swap.partner ? std::nullopt : std::optional(found->second);
+    }
+
+private:
+    std::map<std::tuple<Role, std::string, std::string>, std::size_t> known_;
+};
+
+// Heat that the flesh does not bring, in grams of the hot pod beside it.
+class HeatBeside {
+public:
+    explicit HeatBeside(const std::vector<Ingredient>& ingredients) {
+        for (const auto& i : ingredients) heat_.emplace(i.id, i.capsaicinoids ? &*i.capsaicinoids : nullptr);
+    }
+    void fill(Swap& s) const {
+        if (s.role != Role::heat || !s.partner || !s.partner->ratio.source.empty() || !s.ratio) return;
+        const Quantity* line = of(s.from);
+        const double rest = mid(line) - s.ratio->band.mid * mid(of(s.to)), hot = mid(of(s.partner->ingredient));
+        if (line && rest > 0 && hot > 0) s.partner->ratio = {exactly(rest / hot), "g/g", line->source};
+    }
+
+private:
+    const Quantity* of(const std::string& id) const {
+        const auto found = heat_.find(id);
+        return found == heat_.end() ? nullptr : found->second;
+    }
+    static double mid(const Quantity* quantity) { return quantity ? quantity->band.mid : 0; }
+
+    std::map<std::string, const Quantity*> heat_;
+};
+
 }  // namespace
 
 void fill_defaults(Records& records) {
     const Defaults defaults(records.parameters);
     for (auto& ingredient : records.ingredients) defaults.fill(ingredient);
-    for (auto& swap : records.swaps) defaults.fill(swap);
+    const WaysBack ways_back(records.swaps);
+    const HeatBeside heat(records.ingredients);
+    for (auto& swap : records.swaps) {
+        const auto back = ways_back.of(swap);
+        defaults.fill(swap, back ? &records.swaps[*back] : nullptr);
+        heat.fill(swap);
+    }
 }
 
 }  // namespace standin

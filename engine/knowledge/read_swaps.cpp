@@ -13,7 +13,8 @@ std::string swap_key(const Swap& swap) {
 
 namespace {
 
-std::optional<SwapPartner> partner_of(ObjectReader& swap) {
+// Without a weight the partner of a chile brings the rest of the heat.
+std::optional<SwapPartner> partner_of(ObjectReader& swap, Role role) {
     const JsonNode* child = swap.child("partner", JsonNode::Kind::object);
     if (!child) return std::nullopt;
     ObjectReader r(*child, swap.problems());
@@ -22,7 +23,8 @@ std::optional<SwapPartner> partner_of(ObjectReader& swap) {
     partner.prepared = r.texts("prepared");
     partner.why = r.text("why");
     if (auto ratio = quantity_if(r, "ratio", {"g/g"})) partner.ratio = *ratio;
-    if (!(partner.ratio.band.low > 0)) r.fault("ratio", "a partner needs its grams for a gram of what is replaced");
+    const bool by_heat = role == Role::heat && !r.has("ratio");
+    if (!by_heat && !(partner.ratio.band.low > 0)) r.fault("ratio", "a partner needs its grams for a gram of what is replaced");
     return partner;
 }
 
@@ -35,7 +37,7 @@ Swap swap_of(ObjectReader& r, Role role) {
     s.needs = r.texts("needs");
     s.basis = enumerated<Basis>(r, "basis");
     s.ratio = quantity_if(r, "ratio", {"g/g"});
-    s.partner = partner_of(r);
+    s.partner = partner_of(r, role);
     s.closeness = r.number("closeness");
     s.most_share = r.number_if("most_share").value_or(1);
     s.trade = r.flag("trade");

@@ -178,7 +178,7 @@ std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& pa
     const Records& records = knowledge.records();
     if (by_dose_alone(path)) {
         if (role == Role::heat && flesh_chile(line_) && flesh_chile(food)) return by_flesh(food);
-        if (role == Role::green && pale()) return in_its_place(food);
+        if (role == Role::green && pale()) return ingredient(food).tissue == Tissue::dry ? by_solids(food) : in_its_place(food);
         return by_dose(line_.grams.mid, line_, food, role);
     }
     std::optional<double> grams = line_.grams.mid;

@@ -62,6 +62,20 @@ TEST_CASE("every ingredient taken from USDA SR28 equals its row") {
     CHECK(equal > 400);
 }
 
+TEST_CASE("solid fat and water for cream: fat for fat, and the water that is then lacking") {
+    std::size_t pairs = 0;
+    for (const auto& swap : knowledge().records().swaps) {
+        if (!swap.ratio || swap.ratio->source != "sr28-fat-for-fat") continue;
+        CAPTURE(swap.from, swap.to);
+        const Composition &line = knowledge().ingredient(swap.from)->composition, &fat = knowledge().ingredient(swap.to)->composition;
+        const double grams = line.fat.mid / fat.fat.mid;
+        CHECK(swap.ratio->band.mid == Approx(grams).margin(0.001));
+        CHECK(swap.partner->ratio.band.mid == Approx((line.water.mid - grams * fat.water.mid) / 100).margin(0.001));
+        ++pairs;
+    }
+    CHECK(pairs == 25);
+}
+
 TEST_CASE("what stands in for a food that the table lacks is said so") {
     // Two ingredients from one row that are not the same food: all but one must name the row's food as their stand-in or explain it.
     std::map<std::string, std::vector<const Ingredient*>> by_row;
