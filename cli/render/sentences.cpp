@@ -364,10 +364,14 @@ std::string grams_with_band(const StandIn& s, Units units) {
     return middle + " (" + low + "-" + high + ")";
 }
 
+std::string what_stays(const StandIn& s, Units units) {
+    return s.line_left > 0 ? " (" + formula_weight(s.line_left, units) + " of the line stays)" : "";
+}
+
 std::string stand_in_named(const StandIn& s, Units units) {
-    const std::string name = with_preparations(s.name, s.prepared);
-    if (!s.partner) return name;
-    return name + " and " + formula_weight(s.partner->grams, units) + " " + with_preparations(s.partner->name, s.partner->prepared);
+    const std::string name = with_preparations(s.name, s.prepared), stays = what_stays(s, units);
+    if (!s.partner) return name + stays;
+    return name + " and " + formula_weight(s.partner->grams, units) + " " + with_preparations(s.partner->name, s.partner->prepared) + stays;
 }
 
 std::string in_parts(const StandIn& s, Units units) {

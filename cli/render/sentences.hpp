@@ -99,7 +99,9 @@ std::string cited(const CautionText& caution);
 
 /// "260 g (210-330 g)".
 std::string grams_with_band(const StandIn& stand_in, Units units);
-/// "green tomatoes and 12 g lime juice".
+/// " (13 g of the line stays)" of what stands in for a part; empty of what stands for the whole line.
+std::string what_stays(const StandIn& stand_in, Units units);
+/// "green tomatoes and 12 g lime juice", "potassium chloride (13 g of the line stays)".
 std::string stand_in_named(const StandIn& stand_in, Units units);
 /// What the partner brings, and how much of the line stays beside a stand-in of which only so much is taken. Empty: neither.
 std::string in_parts(const StandIn& stand_in, Units units);

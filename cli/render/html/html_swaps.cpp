@@ -16,9 +16,9 @@ namespace standin::cli {
 namespace {
 
 Markup named(const StandIn& s, Units units) {
-    const Markup name = food(s.name, s.prepared);
-    if (!s.partner) return name;
-    return name + Markup(" and " + formula_weight(s.partner->grams, units) + " ") + food(s.partner->name, s.partner->prepared);
+    const Markup name = food(s.name, s.prepared), stays(what_stays(s, units));
+    if (!s.partner) return name + stays;
+    return name + Markup(" and " + formula_weight(s.partner->grams, units) + " ") + food(s.partner->name, s.partner->prepared) + stays;
 }
 
 Markup ranks(const SwapsAnswer& a, Units units) {
