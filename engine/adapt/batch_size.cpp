@@ -87,15 +87,17 @@ private:
         says(ReasonKind::scaled_to_list, {by}, {{"on hand", {}, by_g, "g"}});
     }
 
-    // Meat of the same role that the list names and the formula has not: it can fill up what is short.
+    // Meat of the same role that the list names and the formula has not, or has less of than there is: it can fill up what is short.
     double others(const Ingredient& meat) const {
         double grams = 0;
         for (const auto& other : knowledge_.records().ingredients) {
             const bool fills = (other.meat || meat.roles.front() == Role::fat) && other.roles.front() == meat.roles.front();
-            if (!fills || need_.count(other.id) || !stock_.names(other.id)) continue;
+            if (!fills || !stock_.names(other.id)) continue;
             const Offer offer = stock_.offer(other);
-            if (!offer.on_hand || !stock_.can_bring(other)) continue;
-            grams += offer.grams.value_or(std::numeric_limits<double>::infinity());
+            if (!offer.on_hand) continue;
+            const double there = offer.grams.value_or(std::numeric_limits<double>::infinity());
+            if (const auto own = need_.find(other.id); own == need_.end()) grams += stock_.can_bring(other) ? there : 0;
+            else if (other.id != meat.id && may_be(meat, {&other})) grams += std::max(0.0, there - own->second * factor_);
         }
         return grams;
     }

@@ -45,7 +45,7 @@ bool seasons(Role role) {
 }  // namespace
 
 Portions::Portions(const Formula& formula, std::size_t line, const Nominal& nominal)
-    : formula_(formula), line_(formula.lines[line]), nominal_(nominal) {
+    : formula_(formula), line_(as_picked(formula.lines[line], nominal)), nominal_(nominal) {
     for (const auto& one : formula.lines) batch_grams_ += nominal.unit(one)[Amount::mass] * one.grams.mid;
 }
 
@@ -403,6 +403,16 @@ bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line&
 }
 
 }  // namespace
+
+Line as_picked(Line line, const Nominal& nominal) {
+    if (!line.weighed_prepared || !is_vegetable(nominal.knowledge().ingredient(line.ingredient)->tissue)) return line;
+    const double done = nominal.unit(line)[Amount::mass];
+    line.weighed_prepared = false;
+    const double left = nominal.unit(line)[Amount::mass];
+    if (!(left > 0)) return line;
+    for (double* grams : {&line.grams.low, &line.grams.mid, &line.grams.high}) *grams *= done / left;
+    return line;
+}
 
 Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
     Line food;

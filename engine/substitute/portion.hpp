@@ -70,10 +70,13 @@ private:
     double constant(std::string_view id) const;
 
     const Formula& formula_;
-    const Line& line_;
+    const Line line_;  // as picked
     const Nominal& nominal_;
     double batch_grams_ = 0;
 };
+
+/// A vegetable that the formula weighs when it is done, by what it weighs before that: what stands in for it is weighed so.
+Line as_picked(Line line, const Nominal& nominal);
 
 /// `food` with the preparations of `line` that fit it and those in `extra`, but for what it already went through.
 Line prepared_like(const Line& line, const Ingredient& food, const std::vector<std::string>& extra, const Knowledge& knowledge);

@@ -38,10 +38,24 @@ Presumption closed_out(const std::vector<std::string>& missing) {
     return {"", false, true, std::move(reason), std::move(says), missing.front() + " plenty"};
 }
 
+// A list with several of the formula's own lines is what there is, and not only what may serve a want.
+bool goes_through_the_formula(const Formula& formula, const Inventory& have) {
+    constexpr std::size_t several = 2;
+    constexpr double fair_part = 0.25;  // of the lines; judgement
+    const auto named = static_cast<std::size_t>(std::count_if(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+        return std::any_of(have.items.begin(), have.items.end(),
+                           [&](const InventoryItem& item) { return item.ingredient == line.ingredient; });
+    }));
+    return named >= several && static_cast<double>(named) >= fair_part * static_cast<double>(formula.lines.size());
+}
+
 class Presuming {
 public:
     Presuming(const Formula& formula, const Inventory& have, bool for_a_want, const Knowledge& knowledge)
-        : formula_(formula), have_(have), knowledge_(knowledge), all_is_said_(for_a_want || !have.missing.empty()) {
+        : formula_(formula),
+          have_(have),
+          knowledge_(knowledge),
+          all_is_said_((for_a_want && !goes_through_the_formula(formula, have)) || !have.missing.empty()) {
         for (const auto& item : have.items) mention(item.ingredient);
         for (const auto& id : have.missing) mention(id);
         for (const auto& item : have.items) close(*knowledge.ingredient(item.ingredient));
@@ -103,8 +117,19 @@ private:
 
     Presumption under_nothing_else(const Ingredient& ingredient) const {
         const Shelf shelf = shelf_of(ingredient, knowledge_);
-        const bool there = shelf == Shelf::tap || !closed_.count(shelf) || pepper_is_there(ingredient);
+        const bool there =
+            shelf == Shelf::tap || pepper_is_there(ingredient) || (!closed_.count(shelf) && !has_listed_stand_in(ingredient));
         return {ingredient.id, there, !there, {}, "", ""};  // the maker's own words; what they leave open is told in one sentence
+    }
+
+    // Green tomatoes for the green apple, anise for the fennel seed: with nothing else there, they are what there is for it.
+    bool has_listed_stand_in(const Ingredient& ingredient) const {
+        constexpr double near = 0.4;  // closeness; judgement
+        return std::any_of(knowledge_.records().swaps.begin(), knowledge_.records().swaps.end(), [&](const Swap& swap) {
+            return swap.from == ingredient.id && swap.closeness >= near && !has_food(formula_, swap.to) &&
+                   std::any_of(have_.items.begin(), have_.items.end(),
+                               [&](const InventoryItem& item) { return item.ingredient == swap.to; });
+        });
     }
 
     /// Foods of the list that a missing line could be meant to give way to: fresh kin, no line of the formula themselves, at hand for half

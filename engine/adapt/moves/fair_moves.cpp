@@ -26,13 +26,19 @@ double mass_of(const Formula& formula, const Context& context) {
 
 // What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
 // partner.
-bool is_half_of(const Move& pair, const Move& move) {
+bool is_half_of(const Move& pair, const Move& move, const Problem& problem) {
+    constexpr double most_of_it = 0.5;  // of what is missing; judgement
     if (!pair.second || move.second) return false;
-    const bool leads =
-        pair.food.ingredient == move.food.ingredient && pair.stands_for.front().closeness >= move.stands_for.front().closeness;
+    // Loin beside belly for shoulder: where there is hardly any belly the loin comes in all the same.
+    const bool lean = move.role == Role::lean,
+               runs_out = pair.most * pair.covers->per_gram < most_of_it * missing_share(problem, pair.line);
+    // Where there is too little of the second part, more of the first comes in without it.
+    constexpr double clearly_more = 1.5;  // judgement
+    const bool leads = pair.food.ingredient == move.food.ingredient &&
+                       pair.stands_for.front().closeness >= move.stands_for.front().closeness && move.most <= clearly_more * pair.most;
     const bool nearer_alone =
         move.stands_for.front().closeness > pair.stands_for.front().closeness;  // zest for lemongrass, without the ginger
-    return leads || (pair.second->food.ingredient == move.food.ingredient && !nearer_alone);
+    return leads || (pair.second->food.ingredient == move.food.ingredient && !nearer_alone && !(lean && runs_out));
 }
 
 // Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
@@ -63,8 +69,9 @@ public:
             if (has_harmless(move)) move.price += context_.constant("advice.price.harmless");
         }
         std::erase_if(problem_.moves, [&](const Move& move) {
+            if (!stands_in(problem_, move)) return false;  // what is added stands for no line, though it is told beside the first
             const bool other_first = std::any_of(all_.begin(), all_.end(), [&](const Move& other) { return goes_before(other, move); });
-            return stands_in(problem_, move) && (other_first || is_herb_beside_leaves(move) || (!is_idea(move) && has_kin(move)));
+            return other_first || is_herb_beside_leaves(move) || (!is_idea(move) && has_kin(move));
         });
     }
 
@@ -76,7 +83,19 @@ private:
     static double closeness(const Move& move) { return move.stands_for.front().closeness; }
 
     bool fills(const Move& move, double share) const {
-        return move.most * move.covers->per_gram >= share * missing_share(problem_, move.line);
+        return there_for(move) * move.covers->per_gram >= share * missing_share(problem_, move.line);
+    }
+
+    // The haddock of the list goes for the cod first: what is left of it for the prawns.
+    double there_for(const Move& move) const {
+        const Offer offer = stock_.offer(move.food);
+        if (!offer.grams || move.into) return move.most;
+        std::set<std::size_t> lines{move.line};
+        double others = 0;
+        for (const auto& other : all_)
+            if (stands_in(problem_, other) && other.food.ingredient == move.food.ingredient && lines.insert(other.line).second)
+                others += missing_share(problem_, other.line) / other.covers->per_gram;
+        return std::min(move.most, std::max(0.0, *offer.grams - others));
     }
 
     // On the list; without one, in any shop.
@@ -134,16 +153,8 @@ private:
             if (stands_in(problem_, other) && other.line == move.line && !other.second && !other.into &&
                 is_plain_leaf(food_of(other.food)) && is_to_hand(other) && !stock_.in_doubt(other.food.ingredient) &&
                 !brings_allergen(other) && !rough(other))
-                together += other.most * other.covers->per_gram / static_cast<double>(lines_that_want(other.food.ingredient));
+                together += there_for(other) * other.covers->per_gram;
         return together >= all_but_ * missing_share(problem_, move.line);
-    }
-
-    // The bag of nettle is there once, for the sorrel and for the spinach.
-    std::size_t lines_that_want(const std::string& food) const {
-        std::set<std::size_t> lines;
-        for (const auto& move : all_)
-            if (stands_in(problem_, move) && move.food.ingredient == food) lines.insert(move.line);
-        return std::max<std::size_t>(1, lines.size());
     }
 
     // Nor is a leaf without scent any herb: parsley and marjoram for basil before beet greens, unless the herb is the bulk of a paste.
@@ -159,7 +170,7 @@ private:
 
     bool goes_before(const Move& other, const Move& move) const {
         if (!stands_in(problem_, other) || other.line != move.line) return false;
-        if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
+        if (is_half_of(other, move, problem_) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
         if (is_savour_for_salt(other, move) || is_plain_for_sour_leaf(other, move)) return true;
         if (is_scentless_for_herb(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);

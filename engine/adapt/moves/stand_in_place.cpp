@@ -13,7 +13,13 @@ double StandInPlace::room_by_the_kilo(const Ingredient& food) const {
     return food.most_g_per_kg ? food.most_g_per_kg->band.mid * base_mass_ / 1000 : std::numeric_limits<double>::infinity();
 }
 
-double StandInPlace::fairly_missing(std::size_t l) const { return std::min(missing_of(l), room_by_the_kilo(ingredient(lines()[l]))); }
+double StandInPlace::missing_as_picked(std::size_t l) const {
+    return missing_of(l) * as_picked(lines()[l], context_.nominal()).grams.mid / lines()[l].grams.mid;
+}
+
+double StandInPlace::fairly_missing(std::size_t l) const {
+    return std::min(missing_as_picked(l), room_by_the_kilo(ingredient(lines()[l])));
+}
 
 bool StandInPlace::is_bulk(std::size_t l) const {
     const double vegetable_share = context_.constant("advice.place.vegetable-share");
@@ -61,7 +67,7 @@ bool StandInPlace::is_filling(std::size_t l, const Candidate& candidate) const {
     if (is_vegetable(food)) return true;
     const bool dry_or_poured = food.tissue == Tissue::dry || food.tissue == Tissue::liquid;
     if (dry_or_poured || !by_weight(candidate) || !is_bulk(l)) return false;
-    const double equal = candidate.food.grams.mid / candidate.share / lines()[l].grams.mid;
+    const double equal = candidate.food.grams.mid / candidate.share / as_picked(lines()[l], context_.nominal()).grams.mid;
     return equal >= context_.constant("advice.bulk.least") && equal <= context_.constant("advice.bulk.most");
 }
 
@@ -72,7 +78,7 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
     const double as_printed = context_.constant("advice.place.as-printed");
     const double bodiless = context_.constant("advice.place.bodiless");
     const double most_times = context_.constant("advice.place.most-times");
-    const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
+    const double equal = candidate.food.grams.mid / candidate.share, line = as_picked(lines()[l], context_.nominal()).grams.mid;
     const auto lift = asked_.lift.find(candidate.role);
     const bool plain = plain_salt(ingredient(candidate.food), context_.knowledge());
     const bool paste = candidate.role == Role::salt && !plain;  // miso for doenjang: more of it is bought for its colour
@@ -167,7 +173,7 @@ void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first,
 std::optional<double> StandInPlace::alone(const Move& move) const {
     const double bodiless = context_.constant("advice.place.bodiless");
     const double clear_of_cap = context_.constant("advice.place.clear-of-cap");
-    const double missing = missing_of(move.line);
+    const double missing = missing_as_picked(move.line);
     if (!move.fills || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
     return std::min(clear_of_cap * move.most, context_.constant("advice.bulk.least") * missing);
 }

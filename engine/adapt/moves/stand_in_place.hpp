@@ -4,6 +4,7 @@
 
 #include "adapt/distance/asked_roles.hpp"
 #include "adapt/moves/problem.hpp"
+#include "substitute/portion.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -44,6 +45,7 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
     Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
     double missing_of(std::size_t l) const { return lines()[l].grams.mid - problem_.start[l]; }
+    double missing_as_picked(std::size_t l) const;
     double fairly_missing(std::size_t l) const;
     std::optional<double> alone(const Move& move) const;
     bool has_body(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }

@@ -11,6 +11,7 @@
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -98,11 +99,17 @@ bool by_weight(const AmountText& amount) {
     return unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
 }
 
+// "Roasted poblanos, peeled", "blanched spinach, squeezed": nobody weighs in between, and weighed is what goes in.
+bool goes_in_as_one(const Prepared& before, const Prepared& after, const Ingredient& food) {
+    if (food.tissue == Tissue::chile_flesh) return before.preparation == "roasted" && after.preparation == "peeled";
+    constexpr std::array<std::string_view, 5> heated{"blanched", "boiled", "steamed", "wilted", "cooked"};
+    return is_leaf(food.tissue) && contains(heated, std::string_view(before.preparation)) && after.preparation == "squeezed";
+}
+
 std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     const auto& [name, amount, notes, knowledge] = food;
     auto before = name.before.prepared, after = name.after.prepared;
-    if (name.ingredient->tissue == Tissue::chile_flesh && !before.empty() && before.back().preparation == "roasted" && !after.empty() &&
-        after.front().preparation == "peeled") {  // "roasted poblanos, peeled": weighed as they go in
+    if (!before.empty() && !after.empty() && goes_in_as_one(before.back(), after.front(), *name.ingredient)) {
         before.push_back(after.front());
         after.erase(after.begin());
     }
