@@ -47,13 +47,14 @@ std::string written(const Call& call, const Engine& engine, const Formula& formu
     return text;
 }
 
-// What is to be minded of it is told beside it too, for who does not look into the file.
+// What its words say that must be minded is told beside it too, with its allergens, for who does not look into the file.
 void tell_dangers(const Engine& engine, const Formula& formula) {
     const auto predicted = engine.predict(formula);
     if (!predicted) return;
     const ToldBeside told = told_beside(*predicted);
+    for (const auto& caution : told.of_words) std::cerr << "standin: mind: " << caution << "\n";
+    if (told.of_words.empty()) return;
     for (const auto& allergen : told.allergens) std::cerr << "standin: allergen: " << allergen << "\n";
-    for (const auto& caution : told.cautions) std::cerr << "standin: mind: " << caution << "\n";
 }
 
 bool is_json(const std::string& path) { return path.size() > 5 && path.compare(path.size() - 5, 5, ".json") == 0; }

@@ -455,8 +455,9 @@ std::vector<std::string> presumed_in_words(const AdaptAnswer& answer) {
 }
 
 bool is_of_these_words(const CautionText& caution) {
-    constexpr std::array<std::string_view, 9> ids{"hazard-told", "guest-clash",   "guest-unknown", "guest-without", "note-promise",
-                                                  "core-said",   "title-promise", "title-raw",     "likened"};
+    constexpr std::array<std::string_view, 14> ids{"core-low",    "slow-warming",  "long-rest",     "warm-rest",     "rice-rest",
+                                                   "hazard-told", "guest-clash",   "guest-unknown", "guest-without", "note-promise",
+                                                   "core-said",   "title-promise", "title-raw",     "likened"};
     return std::find(ids.begin(), ids.end(), caution.id) != ids.end();
 }
 

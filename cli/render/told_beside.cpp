@@ -12,10 +12,13 @@ namespace standin::cli {
 
 ToldBeside told_beside(const Prediction& predicted) {
     const Prediction prediction = told_in(predicted, Units::metric);
-    ToldBeside told{allergens_in_lines(prediction.allergens), {}};
-    for (const auto& caution : with_briefs(prediction.cautions))
-        if (is_of_these_words(caution)) told.cautions.push_back(caution.text);
+    ToldBeside told{allergens_in_lines(prediction.allergens), {}, {}};
+    for (const auto& caution : with_briefs(prediction.cautions)) {
+        const bool of_words = is_of_these_words(caution);
+        if (of_words) told.of_words.push_back(caution.text);
+        if (of_words) told.cautions.push_back(caution.text);
         else if (!is_of_every_batch(caution.id) && caution.id != "check-label") told.cautions.push_back(caution.brief);
+    }
     return told;
 }
 

@@ -10,6 +10,7 @@ namespace standin::cli {
 
 struct ToldBeside {
     std::vector<std::string> allergens, cautions;
+    std::vector<std::string> of_words;  ///< those cautions that the maker's own words and figures raise
 };
 
 /// Of the maker's words in full, of foods in a line; not what goes for every batch.
