@@ -24,14 +24,15 @@ public:
     }
 
 private:
-    // "Auf der Arbeitsplatte nie auftauen", "tezgahta bırakmayın": the act at once behind the word that forbids it, or one with it.
+    // "Auf der Arbeitsplatte nie auftauen", "tezgahta bırakmayın": at once behind it a word that forbids and the act, or one that is both.
+    // "Freeze again what you do not use" forbids no freezing.
     bool forbidden_behind(std::size_t last) const {
-        for (std::size_t at = last; at < last_; ++at) {
-            const std::size_t length = longest_at(prohibitions_.forbids, at);
-            if (length == 0) continue;
-            return !turns_between(last, at) && (longest_at(prohibitions_.acts, at) > 0 || longest_at(prohibitions_.acts, at + length) > 0);
-        }
-        return false;
+        if (last >= last_) return false;
+        const std::size_t length = longest_at(prohibitions_.forbids, last);
+        if (length > 0) return longest_at(prohibitions_.acts, last) > 0 || longest_at(prohibitions_.acts, last + length) > 0;
+        const std::size_t next = last + 1;
+        return next < last_ && longest_at(prohibitions_.forbids, next) > 0 && longest_at(prohibitions_.acts, next) > 0 &&
+               longest_at(prohibitions_.turns, last) == 0;
     }
 
     // The first word that forbids goes for the whole of what follows: "never forget to", "do not be afraid to".

@@ -66,6 +66,7 @@ TEST_CASE("what only sounds forbidden is told") {
                                    "It never hurts to leave the mass at room temperature.",
                                    "Nie im Kühlschrank, bei Zimmertemperatur auftauen.",
                                    "Do not hesitate to rinse the chicken.",
+                                   "Re-freeze what you do not use.",
                                    "Never let them dry out when they hang in the cellar for two weeks."}) {
         CAPTURE(said);
         CHECK_FALSE(told_hazards(said, knowledge()).empty());

@@ -182,7 +182,8 @@ TEST_CASE("the program knows every list by its type, and every word of a list") 
         REQUIRE(named);
         ++lists;
         for (const auto& word : words_in(list)) {
-            CHECK(knowledge().in_list(*named, fold(word)));
+            const bool foldable = !fold(word).empty();  // Cyrillic is not: such words stand as they are written
+            CHECK(knowledge().in_list(*named, fold(word)) == foldable);
             CHECK(knowledge().in_list_as_written(*named, word));
         }
     });
