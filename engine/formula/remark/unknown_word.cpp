@@ -12,6 +12,7 @@
 #include "formula/line/line_asides.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -121,7 +122,9 @@ bool is_name_before(const std::vector<Word>& words, std::size_t i, std::size_t l
     std::size_t own = i + 1;  // a name of two words
     while (own < last && opens_with_capital(words[own])) ++own;
     if (own == last && capital && is_common_salt(words, last)) return true;
-    if (is_each_its_own(beside.food) && !beside.food.meat) return false;
+    const bool of_a_place =
+        capital && beside.food.family == "dairy-and-egg" && belongs(beside.food, "ripens", knowledge);  // "Vermont cheddar"
+    if (is_each_its_own(beside.food) && !beside.food.meat && !of_a_place) return false;
     if (last >= words.size() || word.segment != words[last].segment) return false;
     for (std::size_t at = i + 1; at < last; ++at)  // "dandelion and chicory", "tarte of spinach"
         if (words[at].folded == "of" || knowledge.in_list(WordList::content_join, words[at].folded)) return false;
