@@ -93,6 +93,13 @@ TEST_CASE("what the method wilts, roasts, toasts or sweats is done to its line")
     CHECK(made("300 g spinach, blanched", "Wilt the spinach.") == "blanched");
 }
 
+TEST_CASE("what is soaked in so much water is soaked, whatever the water") {
+    const auto porcini = line_of("30 g dried porcini, soaked in 200 ml hot water, drained");
+    CHECK(porcini.ingredient == "porcini-dried");
+    CHECK(porcini.grams.mid == Approx(30));
+    CHECK_FALSE(with_line("200 g black beans, soaked in 500 ml water"));
+}
+
 TEST_CASE("shares of fat in another dress") {
     for (const char* text :
          {"1 kg lamb shoulder (70% lean / 30% fat)", "1 kg lamb shoulder (visual lean 70%)", "1 kg lamb shoulder 70VL"}) {

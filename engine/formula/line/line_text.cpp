@@ -20,6 +20,7 @@
 #include "formula/line/ripe_age.hpp"
 #include "formula/line/salted_form.hpp"
 #include "formula/line/slips.hpp"
+#include "formula/line/soaked_in.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/clauses.hpp"
 #include "formula/remark/remark.hpp"
@@ -326,6 +327,9 @@ Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setti
     if (!read)
         if (const auto salted = with_salted_form(line, knowledge); !salted.empty())
             if (auto again = read_any_tongue(salted, setting)) return with_remarks(salted, std::move(*again), setting);
+    if (!read)
+        if (const auto soaked = soaked_in_plain_water(line, knowledge); !soaked.empty())
+            if (auto again = read_any_tongue(soaked, setting)) return with_remarks(soaked, std::move(*again), setting);
     if (!read)
         if (const auto remark = contact_in_brackets(line, knowledge); !remark.empty())
             if (auto again = read_any_tongue(remark, setting);

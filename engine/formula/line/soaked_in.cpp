@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/word_list.hpp"
@@ -55,6 +56,27 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
         return soaked;
     }
     return std::nullopt;
+}
+
+std::string soaked_in_plain_water(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 2 < words.size(); ++i) {
+        const auto* done = knowledge.preparation_named(words[i - 1].raw);
+        const bool soaks =
+            knowledge.in_list(WordList::soaks, words[i - 1].folded) || (done && (done->id == "soaked" || done->id == "rehydrated"));
+        if (!soaks || words[i].folded != "in") continue;
+        Cursor cursor(line, words[i + 1].begin);
+        if (!number_at(cursor, false)) return {};
+        cursor.space();
+        const auto unit = unit_at(cursor);
+        std::size_t last = i + 1;
+        while (last < words.size() && words[last].segment == words[i].segment && words[last].begin < cursor.at()) ++last;
+        std::size_t water = last;
+        while (water < words.size() && words[water].segment == words[i].segment && words[water].folded != "water") ++water;
+        if (!unit || last == words.size() || water == words.size() || words[water].folded != "water") return {};
+        return std::string(line.substr(0, words[i + 1].begin)) + std::string(line.substr(words[last].begin));
+    }
+    return {};
 }
 
 void tell_of_soaking(const NameRead& name, ReadLine& read) {

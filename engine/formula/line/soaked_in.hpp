@@ -17,6 +17,10 @@ struct SoakedIn {
     Reason told{};             ///< what was presumed
 };
 
+/// "30 g dried porcini, soaked in 200 ml hot water" without the amount of the water, of which nobody knows how much stays; empty where the
+/// line tells none.
+std::string soaked_in_plain_water(std::string_view line, const Knowledge& knowledge);
+
 /// Of bread, crumbs and the like, with a liquid that has an amount and can be read; else nothing.
 std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& origin, const Knowledge& knowledge);
 

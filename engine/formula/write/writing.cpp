@@ -140,8 +140,9 @@ std::optional<WrittenLine> line_with(const std::string& amount, const std::strin
     const std::string known = known_of(line, knowledge);
     const std::string after = known + (done.empty() ? "" : ", " + done);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    for (const auto& form : {line.weighed_prepared ? amount + " " + done + " " + name + known : amount + " " + name + after,
-                             amount + " " + name + after + weighed}) {
+    const std::string led = name.starts_with(done + " ") ? name : done + " " + name;  // "ground coriander" says it already
+    for (const auto& form :
+         {line.weighed_prepared ? amount + " " + led + known : amount + " " + name + after, amount + " " + name + after + weighed}) {
         std::string text = form + told_beside(line);
         if (reads_back(text, line, wholes, knowledge)) return WrittenLine{std::move(text), amount, name + known};
     }
