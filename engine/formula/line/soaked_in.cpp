@@ -5,6 +5,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -42,7 +43,7 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
         soaked.liquid = line.substr(words[i + 1].begin, words[last - 1].end - words[i + 1].begin);
         soaked.food = line.substr(0, words[frying ? i - 1 : i - 2].end);
         const auto food = read_line(soaked.food, origin, knowledge), liquid = read_line(soaked.liquid, origin, knowledge);
-        if (!food || !liquid) return std::nullopt;
+        if (!food || !liquid || danger_of_food(line, food->line, knowledge)) return std::nullopt;  // beans that were only soaked
         // Of what is plumped in water nobody knows how much stays; in anything else it is meant to go in.
         const bool goes_in = soaks_up(*knowledge.ingredient(food->line.ingredient)) || mixing ||
                              (absorbing && knowledge.ingredient(liquid->line.ingredient)->id != "water");
