@@ -24,7 +24,6 @@ std::size_t with_what_leads(std::string_view line, std::size_t at, const Knowled
     const auto words = words_of(line.substr(0, at));
     std::size_t first = words.size();
     while (first > 1 && (knowledge.in_list(WordList::has_in_it, words[first - 1].folded) ||
-                         knowledge.in_list(WordList::contact_word, words[first - 1].folded) ||
                          knowledge.in_list(WordList::article, words[first - 1].folded)))
         --first;
     return first < words.size() ? words[first].begin : at;
