@@ -141,9 +141,11 @@ std::vector<std::string_view> parts_around_raw_pulse(std::string_view line, cons
     for (const auto part : parts)
         if (!raw_pulse_in(part, {}, knowledge)) rest += std::string(part) + ", ";
     const bool apart = parts.size() > 1 && !rest.empty() && !raw_pulse_in(rest, {}, knowledge);
-    // "dry" by itself behind them is said of one of them.
-    const auto same = [&](std::string_view part) { return foods_in_any_tongue(part, knowledge).empty() && !has_digit(part); };
-    return apart && std::none_of(parts.begin(), parts.end(), same) ? parts : std::vector<std::string_view>{};
+    // "dry" by itself behind them is said of one of them, and "same scoop as the beans" of what stands before it.
+    const auto remark = [&](std::string_view part) {
+        return !has_digit(part) && (foods_in_any_tongue(part, knowledge).empty() || raw_pulse_in(part, {}, knowledge));
+    };
+    return apart && std::none_of(parts.begin(), parts.end(), remark) ? parts : std::vector<std::string_view>{};
 }
 
 Marked mark_behind(std::string_view line) {
