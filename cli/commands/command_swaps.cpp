@@ -40,7 +40,8 @@ Result<Formula> usual_formula(const Engine& engine, const std::string& food) {
     const Role role = same->roles.front();
     const std::string lean = "800 g pork shoulder\n", fat = "200 g pork backfat\n";
     const double grams = usual == same->doses.end() ? 1 : usual->value.mid;
-    if (role == Role::lean) return batch(salt, grams);
+    constexpr double block = 500;  // g: less of a lean (liver, dried ham) goes in beside other meat
+    if (role == Role::lean && grams >= block) return batch(salt, grams);
     if (role == Role::fat) return batch(lean + salt, grams);
     constexpr double is_salt = 50;  // g in 100 g
     const bool salted = std::any_of(same->composition.begin(), same->composition.end(),
