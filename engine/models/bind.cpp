@@ -49,8 +49,13 @@ double smear_factor(const Material& batch, double temperature_c, const P& p) {
     return 1 - smeared * (1 - std::exp(-batch.share(Amount::soft_fat, 100) / p.smear_fat));
 }
 
-/// Ice gives up no protein to the salt.
-double thawed_factor(double temperature_c, const P& p) { return 1 / (1 + std::exp(-(temperature_c - p.ice_half) / p.ice_width)); }
+/// Below its freezing point, which salt brings down, a mass keeps that over its temperature of its water liquid; only there is protein
+/// brought out, and the stiffer the mass, the less of it is worked.
+double thawed_factor(double temperature_c, double salt_per_kg_water, const P& p) {
+    const double freezes_at = p.ice_native + p.ice_salt * salt_per_kg_water;
+    const double below = std::min(0.0, temperature_c) / freezes_at;
+    return std::pow(1 + std::pow(below, bend), -p.ice_power / bend);
+}
 
 /// Gums that only thicken lie between the meat proteins as they set.
 double gum_factor(const Material& batch, const P& p) { return std::exp(-batch[Amount::held_thick] / batch[Amount::mass] / p.gum_scale); }
@@ -69,10 +74,12 @@ double order_factor(const Material& batch, Order order, const P& p) {
 
 double plate_factor(double plate_mm, double power) { return std::pow(std::max(plate_mm, 1.0) / plate_reference_mm, power); }
 
+/// The share of its protein that the meat's salt dissolves, from its salt factor.
+double dissolved(double salted, const P& p) { return std::max(0.0, salted - p.salt_floor) / (1 - p.salt_floor); }
+
 /// Only what salt can dissolve comes out while the mass rests.
 double rest_factor(double hours, double salted, const P& p) {
-    const double dissolves = std::max(0.0, salted - p.salt_floor) / (1 - p.salt_floor);
-    return 1 + p.rest_gain * dissolves * (std::exp(-usual_rest_h / p.rest_time) - std::exp(-hours / p.rest_time));
+    return 1 + p.rest_gain * dissolved(salted, p) * (std::exp(-usual_rest_h / p.rest_time) - std::exp(-hours / p.rest_time));
 }
 
 /// What raw fruit digests goes on for as long as the mass rests.
@@ -109,6 +116,15 @@ double meat_index(const Material& batch, const P& p) {
 /// Protein that makes the network of the cooked mass: egg sets and is part of it.
 double network_protein(const Material& batch) { return batch[Amount::meat_protein] + batch[Amount::set_protein]; }
 
+/// Water beside the meat that neither a binder holds nor, of what was poured in, its dissolved protein takes up.
+double water_between(const Material& batch, double capacity, double salted, const P& p) {
+    const double water = batch[Amount::paste_water];
+    if (water <= 0) return 0;
+    const double poured = std::min(batch[Amount::poured_water] / water, 1.0);
+    const double takes_up = p.takes_up * dissolved(salted, p) * batch[Amount::meat_protein];
+    return loose_paste_water(water, capacity + poured * takes_up);
+}
+
 double dilution_factor(const Material& batch, double loose, const P& p) {
     const double protein = 100 * network_protein(batch) / (batch[Amount::mass] + p.paste_extra * loose);
     return bent_under(std::pow(protein / p.dilution_protein, p.dilution_power), 1);
@@ -130,7 +146,8 @@ double hardness(const Material& batch, const MixState& mix, const BatchBind& so_
                         std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) * std::pow(so_far.salt_factor, salt_power) *
                         std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
                         (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time))) *
-                        std::pow(so_far.order_factor * so_far.cold_factor * so_far.enzyme_factor, p.firm_state);
+                        std::pow(so_far.order_factor * so_far.cold_factor * so_far.enzyme_factor, p.firm_state) *
+                        std::pow(so_far.acid_factor, p.firm_set);
     return core_factor(mix.core_c, p) * so_far.gum_factor * meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }
 
@@ -145,17 +162,17 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     const double mass = batch[Amount::mass];
     if (mass <= 0) return result;
     const double capacity = held_in_the_heat(batch, mix.ph, p.binder);
-    const double loose = loose_paste_water(batch[Amount::paste_water], capacity);
     const double water_kg = std::max(batch[Amount::water], 1e-6 * mass) / 1000;
-    const double gel = hot_gel(batch, mix.ph, capacity, loose, p);
-
-    result.loose_water = loose / mass;
-    result.ionic_strength = p.native_ions + batch[Amount::salt] / salt_mol_g / water_kg;
+    const double salted = batch[Amount::salt] / salt_mol_g / water_kg;
+    result.ionic_strength = p.native_ions + salted;
     result.meat = meat_index(batch, p);
     result.salt_factor = salt_factor(result.ionic_strength, p);
+    const double gel = hot_gel(batch, mix.ph, capacity, loose_paste_water(batch[Amount::paste_water], capacity), p);
+    const double loose = water_between(batch, capacity, result.salt_factor, p);
+    result.loose_water = loose / mass;
     result.acid_factor = acid_factor(batch, mix.ph, p);
     result.order_factor = order_factor(batch, mix.order, p);
-    result.cold_factor = smear_factor(batch, mix.temperature_c, p) * thawed_factor(mix.temperature_c, p);
+    result.cold_factor = smear_factor(batch, mix.temperature_c, p) * thawed_factor(mix.temperature_c, salted, p);
     result.mixing_factor = mixing_factor(mix.mixing_min, p);
     result.plate_factor = plate_factor(mix.plate_mm, p.plate_power);
     result.rest_factor = rest_factor(mix.rest_h, result.salt_factor, p);

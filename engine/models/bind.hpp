@@ -2,22 +2,24 @@
 //
 //   index    = error * meat * salt * acid * order * cold * mixing * plate * rest * enzyme * dilution * gum^q + binder
 //   bind     = 100 (1 - exp(-index / scale))
-//   hardness = (order * cold * enzyme)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate *
-//   mixing * gum * core * (1 + c binder)
+//   hardness = acid^s * (order * cold * enzyme)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b *
+//   exp(-g (pH - 5.7)) * plate * mixing * gum * core * (1 + c binder)
 //   + d binder, over its scale; firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
 // salt      logistic in the ionic strength of the water: myosin dissolves near 0.5-0.6 mol/kg. The bite follows it less steeply where
 //           the meat has only its own water, for there the particles are firm by themselves; b grows with the share of foreign water
 // acid      falls from pH 6.1 down towards the isoelectric point of myosin, counted from the pH that the meat usually has, for its index
-//           was found at that; firmness hardly follows it, so sour masses are firm but crumble
+//           was found at that; firmness follows it by a small power, so a sour mass crumbles before it is soft
 // order     acid that meets unsalted meat keeps protein from dissolving
-// cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); frozen lean gives no protein
+// cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); what of the water is ice gives
+//           no protein, and salt keeps more of it liquid
 // rest      the salt goes on bringing protein out in the cold, ever less; what the pan takes hardly follows (cooking yield of ground
 //           chicken salted seven days before or just before: Food Sci Anim Resour 40(2):231, Table 3). 1 at the usual rest
 // enzyme    raw pineapple, kiwifruit, papaya, ginger and fig cut up myosin, in the cold too: by their dose and the hours of rest
 // core      the hotter, the firmer: what stays is denser. 1 at 71 C; bind is told of a mass that has set and does not follow
-// dilution  protein share of the batch, that of egg with it, with paste water that no binder or gel holds counted again
+// dilution  protein share of the batch, that of egg with it, with paste water that no binder or gel holds counted again; what was poured
+//           in counts again only beyond what the dissolved protein of the meat takes up
 // gum       xanthan, guar and locust bean gum hold water but soften the gel round them (Foegeding, Ramsey 1986, J Food Sci 51:33)
 // water     added in place of fat at the same protein softens: protein counts against all the water, beside its share of the batch
 // binder    water held by binders, worth less as paste water beyond their capacity grows, and by proteins near their isoelectric point
@@ -47,13 +49,14 @@ struct BindParameters {
     double native_ions;                          // mol/kg in unsalted meat water
     double ph_best, ph_scale, ph_floor;
     double smear_span, smear_power, smear_fat;  // C below the half, 1, % fat
-    double ice_half, ice_width;                 // C
+    double ice_native, ice_salt, ice_power;     // C where unsalted meat begins to freeze, C kg/mol of salt in its water, 1
     double mixing_floor, mixing_time;           // share, min
     double plate_power;
     double rest_gain, rest_time;                           // share, h
     double enzyme_rate;                                    // 1/h for a mass that is all raw pineapple
     double order_cost, order_acid, order_together;         // share, mmol/kg batch, share
     double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
+    double takes_up;                                       // g of poured water a gram of dissolved meat protein
     BinderParameters binder;
     double binder_cold;                // share
     double binder_most, binder_water;  // index, g held water per g batch
@@ -68,6 +71,7 @@ struct BindParameters {
     double firm_salt, firm_salt_wet, firm_ph, firm_plate;
     double firm_mixing, firm_mixing_time;  // share, min
     double firm_state;                     // power of order and cold
+    double firm_set;                       // power of the acid factor
     double firm_core;                      // 1/C
     double firm_binder, firm_binder_own;
     double firm_scale;

@@ -21,8 +21,9 @@ constexpr std::array bindings{
     Binding<P>{"fat.softens.span", [](P& p) -> double& { return p.smear_span; }},
     Binding<P>{"bind.smear.power", [](P& p) -> double& { return p.smear_power; }},
     Binding<P>{"bind.smear.fat", [](P& p) -> double& { return p.smear_fat; }},
-    Binding<P>{"bind.ice.half", [](P& p) -> double& { return p.ice_half; }},
-    Binding<P>{"bind.ice.width", [](P& p) -> double& { return p.ice_width; }},
+    Binding<P>{"bind.ice.native", [](P& p) -> double& { return p.ice_native; }},
+    Binding<P>{"bind.ice.salt", [](P& p) -> double& { return p.ice_salt; }},
+    Binding<P>{"bind.ice.power", [](P& p) -> double& { return p.ice_power; }},
     Binding<P>{"bind.mixing.floor", [](P& p) -> double& { return p.mixing_floor; }},
     Binding<P>{"bind.mixing.time", [](P& p) -> double& { return p.mixing_time; }},
     Binding<P>{"bind.plate.power", [](P& p) -> double& { return p.plate_power; }},
@@ -35,6 +36,7 @@ constexpr std::array bindings{
     Binding<P>{"bind.dilution.protein", [](P& p) -> double& { return p.dilution_protein; }},
     Binding<P>{"bind.dilution.power", [](P& p) -> double& { return p.dilution_power; }},
     Binding<P>{"bind.dilution.paste", [](P& p) -> double& { return p.paste_extra; }},
+    Binding<P>{"bind.dilution.takes-up", [](P& p) -> double& { return p.takes_up; }},
     Binding<P>{"cooking.binder.efficiency", [](P& p) -> double& { return p.binder.efficiency; }},
     Binding<P>{"bind.isoelectric.ph", [](P& p) -> double& { return p.binder.isoelectric_ph; }},
     Binding<P>{"bind.isoelectric.width", [](P& p) -> double& { return p.binder.isoelectric_width; }},
@@ -61,6 +63,7 @@ constexpr std::array bindings{
     Binding<P>{"bind.firmness.binder-own", [](P& p) -> double& { return p.firm_binder_own; }},
     Binding<P>{"bind.firmness.core", [](P& p) -> double& { return p.firm_core; }},
     Binding<P>{"bind.firmness.state", [](P& p) -> double& { return p.firm_state; }},
+    Binding<P>{"bind.firmness.set", [](P& p) -> double& { return p.firm_set; }},
     Binding<P>{"bind.firmness.scale", [](P& p) -> double& { return p.firm_scale; }},
 };
 
