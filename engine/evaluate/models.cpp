@@ -33,7 +33,8 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     const BatchColour colour = this->colour(batch, acid.ph, process);
     const BatchHeat heat = batch_heat(batch, constants_.heat);
     const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), constants_.bind);
-    BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.cooked_to_c, making_of(bind)}, constants_.cooking);
+    BatchCook cook =
+        batch_cook(batch, {acid.ph, process.cook, process.cooked_to_c, making_of(bind), process.diameter_mm}, constants_.cooking);
 
     p[Property::salt_pct] = salt.salt_pct;
     p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;

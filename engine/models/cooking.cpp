@@ -16,6 +16,13 @@ constexpr double salt_pct_reference = 1.5;
 constexpr double own_water_reference = 3.5;  // g of its own water a gram of protein in raw meat
 constexpr int bend = 16;                     // how tightly water kept follows the straight line up to all the water
 
+/// In the oven heat comes slowly and from all sides, for as long as the middle takes: a patty loses less than a loaf.
+double thickness_factor(Cook method, double thickness_mm, const P& p) {
+    constexpr double least = 20, most = 120;  // from a patty to a loaf
+    if (method != Cook::oven) return 1;
+    return std::max(0.0, 1 - p.thicker * std::log2(std::clamp(thickness_mm, least, most) / usual_thickness_mm));
+}
+
 double water_per_protein(Cook method, double core_c, const P& p) {
     const double usual = p.water_per_protein[static_cast<std::size_t>(method)];
     const double above = std::clamp(core_c, core_c_least, core_c_most) - core_c_reference;
@@ -93,7 +100,8 @@ double loose_kept(const Material& batch, double binder, const P& p) {
 
 double water_kept(const Material& batch, const CookState& state, const P& p) {
     const double salt = batch.share(Amount::salt, 100), water = batch[Amount::water];
-    const double protein = water_per_protein(state.method, state.core_c, p) * mean_over_meats(batch, p.kind) * own_water_factor(batch, p) *
+    const double protein = water_per_protein(state.method, state.core_c, p) * thickness_factor(state.method, state.thickness_mm, p) *
+                           mean_over_meats(batch, p.kind) * own_water_factor(batch, p) *
                            (batch[Amount::meat_protein] - batch[Amount::undone_protein]);
     const double made = acid_factor(ph_as_of_reference(batch, state.ph), p) * lot_factor(salt, p) * (1 - p.care_water * (1 - state.making));
     const double binder = held_in_the_heat(batch, state.ph, p.binder);

@@ -1,6 +1,7 @@
 // What cooking takes out of a raw mass and what stays: a water stream and a fat stream, each balanced on its own.
 //
-//   water kept = k(method, core) * kind * own * lot * meat protein * g(pH) * g(salt) * making + e * binder water + r * loose paste water
+//   water kept = k(method, core, thickness in the oven) * kind * own * lot * meat protein * g(pH) * g(salt) * making + e * binder water + r
+//   * loose paste water
 //                + q * gel water, never over the water that the dry heat of the method leaves
 //   poached:   water kept = (1 - drip) * lot * g(pH) * making * (1 - u(core) * exp(-salt/scale) - v(core)) * water + e * binder water,
 //              never over k(poach) * kind * meat protein + e * binder water + r * loose paste water + q * gel water
@@ -43,6 +44,7 @@ namespace standin {
 
 struct CookingParameters {
     std::array<double, cook_ways> water_per_protein;    // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt; poached the most it can hold
+    double thicker;                                     // share of it that a doubling of the thickness costs in the oven
     double own_water;                                   // power of the meat's own water a gram of protein over the usual
     double lot, lot_plain;                              // factor of this lot and pan; how much more an unsalted one strays
     double drip;                                        // share of its water that a salted mass loses in water at 71 C
@@ -76,12 +78,15 @@ struct BatchCook {
     double yield = 1;  ///< g cooked per g raw
 };
 
+inline constexpr double usual_thickness_mm = 32;  // where the oven's k is stated
+
 /// How a mass goes into the heat and how far.
 struct CookState {
     double ph = 0;
     Cook method = Cook::pan;
     double core_c = 0;
     double making = 1;  ///< product of the bind factors of mixing, order, cold and enzyme; 1 costs nothing
+    double thickness_mm = usual_thickness_mm;
 };
 
 BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& parameters);

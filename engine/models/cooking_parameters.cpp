@@ -32,6 +32,7 @@ constexpr std::array own{
     Binding<P>{"cooking.water.oven", water<Cook::oven>},
     Binding<P>{"cooking.water.poach", water<Cook::poach>},
     Binding<P>{"cooking.water.loose", water<Cook::loose>},
+    Binding<P>{"cooking.water.thicker", [](P& p) -> double& { return p.thicker; }},
     Binding<P>{"cooking.water.own", [](P& p) -> double& { return p.own_water; }},
     Binding<P>{"cooking.lot", [](P& p) -> double& { return p.lot; }},
     Binding<P>{"cooking.lot.plain", [](P& p) -> double& { return p.lot_plain; }},
