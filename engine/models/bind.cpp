@@ -167,7 +167,8 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     result.ionic_strength = p.native_ions + salted;
     result.meat = meat_index(batch, p);
     result.salt_factor = salt_factor(result.ionic_strength, p);
-    const double gel = hot_gel(batch, mix.ph, capacity, loose_paste_water(batch[Amount::paste_water], capacity), p);
+    const double thinning = loose_paste_water(batch[Amount::paste_water], capacity);
+    const double gel = hot_gel(batch, mix.ph, capacity, thinning, p);
     const double loose = water_between(batch, capacity, result.salt_factor, p);
     result.loose_water = loose / mass;
     result.acid_factor = acid_factor(batch, mix.ph, p);
@@ -188,7 +189,7 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     result.firmness = on_the_bite(result.hardness);
 
     const double jelly_water = p.binder.efficiency * batch[Amount::held_chilled];
-    const double jelly = gel_of(batch, jelly_water, jelly_water + capacity, loose, p);
+    const double jelly = gel_of(batch, jelly_water, jelly_water + capacity, thinning, p);
     result.bind_served_cold = on_the_scale(result.index + p.jelly_most * jelly, p);
     result.firmness_served_cold = on_the_bite(result.hardness + p.firm_binder_own * jelly);
     return result;
