@@ -148,7 +148,7 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
         else if (!one.ingredient.empty()) (one.on_hand ? there : missing).push_back(engine.name_of(one.ingredient));
     }
     if (!missing.empty()) text += (text.empty() ? "" : " ") + ("Taken to be missing: " + listed(missing)) + ".";
-    if (!there.empty()) text += (text.empty() ? "" : " ") + ("Taken to be there: " + listed(there)) + ".";
+    if (!there.empty()) text += (text.empty() ? "" : " ") + ("Not on your list, and taken to be there or bought: " + listed(there)) + ".";
     return text;
 }
 
@@ -189,9 +189,9 @@ bool asks_about_fat(const Variant& variant) {
     return std::any_of(variant.wants.begin(), variant.wants.end(), is_of_fat);
 }
 
-// What is raw pink is not so on the plate.
-std::string raw_and_cooked(const std::string& raw, const std::string& cooked) {
-    return raw == cooked ? raw : raw + " raw and " + cooked + " cooked";
+// What is raw pink is not so on the plate. Where it differs before or after a change, both times tell both.
+std::string raw_and_cooked(const std::string& raw, const std::string& cooked, bool apart) {
+    return raw == cooked && !apart ? raw : raw + " raw and " + cooked + " cooked";
 }
 
 }  // namespace
@@ -202,9 +202,12 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     const bool rested = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
     const bool cooked = noticed(variant, "colour, cooked") != 0;
     const std::string was = mass_word(b), now_is = mass_word(v);
-    const std::vector<std::string> before{was, raw_and_cooked(colour_words(b.rested), colour_words(b.cooked)), heat_phrase(b.heat_word)},
+    const std::string raw = colour_words(b.rested), done = colour_words(b.cooked), raw_now = colour_words(rested ? v.rested : b.rested),
+                      done_now = colour_words(cooked ? v.cooked : b.cooked);
+    const bool apart = raw != done || raw_now != done_now;
+    const std::vector<std::string> before{was, raw_and_cooked(raw, done, apart), heat_phrase(b.heat_word)},
         after{bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer"),
-              raw_and_cooked(colour_words(rested ? v.rested : b.rested), colour_words(cooked ? v.cooked : b.cooked)),
+              raw_and_cooked(raw_now, done_now, apart),
               turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
     const std::string numbers = "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " +
@@ -332,14 +335,16 @@ bool is_as_likely_either_way(const Band& change) {
 }  // namespace
 
 std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
-    constexpr double least_leaf_green = 1, least_salt = 0.06;  // mg/kg, % of batch: a choice of this page, nothing is computed from it
+    // mg/kg, % of batch, mg/kg: a choice of this page, nothing is computed from it. A lighter batch alone moves its heat by less.
+    constexpr double least_leaf_green = 1, least_salt = 0.06, least_heat = 0.3;
     std::string text;
     std::size_t told = 0;
     for (const auto p : moved(effects)) {
         if (p == Property::ph || p == Property::water_pct || p == Property::protein_pct) continue;  // nobody tastes them by themselves
         // Another weight of meat beside the same salt is nothing for the tongue.
         if (p == Property::salt_pct_of_meat && std::abs(effects[Property::salt_pct].mid) < least_salt) continue;
-        if (p == Property::heat_mg_kg && is_as_likely_either_way(effects[p])) continue;  // equal doses of pods that differ
+        if (p == Property::heat_mg_kg && (is_as_likely_either_way(effects[p]) || std::abs(effects[p].mid) < least_heat))
+            continue;  // equal doses of pods that differ
         if (told++ == most) break;
         // With no leaf green coming or going it is the red that moved.
         const bool of_red = p == Property::greenness && std::abs(effects[Property::chlorophyll_mg_kg].mid) < least_leaf_green;
@@ -350,8 +355,9 @@ std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
 
 std::string changes_of(const StandIn& s, std::size_t most) {
     const std::string same = "much the same", words = in_words(s.effects, most);
+    if (words != same) return words;
     const bool far = s.nearness == Nearness::another || s.nearness == Nearness::no_longer;
-    return far && words == same ? "another taste, else " + same : words;
+    return far ? "another taste, else " + same : s.nearness == Nearness::differs ? "tastes a little different" : words;
 }
 
 std::string grams_with_band(const StandIn& s, Units units) {
@@ -374,8 +380,21 @@ std::string stand_in_named(const StandIn& s, Units units) {
     return name + " and " + formula_weight(s.partner->grams, units) + " " + with_preparations(s.partner->name, s.partner->prepared) + stays;
 }
 
+namespace {
+
+// Of what the formula has already: with the partner and whatever is trimmed after it.
+std::string in_all(const StandIn& s, Units units) {
+    double grams = 0;
+    for (const auto& line : s.formula.lines)
+        if (line.ingredient == s.partner->ingredient) grams += line.grams.mid;
+    constexpr double told_from = 1.02;  // of the partner by itself
+    return grams > told_from * s.partner->grams ? ", " + formula_weight(grams, units) + " of it in all" : "";
+}
+
+}  // namespace
+
 std::string in_parts(const StandIn& s, Units units) {
-    std::string said = s.partner ? capital(s.partner->name) + " " + s.partner->why + "." : "";
+    std::string said = s.partner ? capital(s.partner->name) + " " + s.partner->why + in_all(s, units) + "." : "";
     if (s.line_left > 0)
         said += (said.empty() ? "" : " ") + std::string("Only for a part: ") + formula_weight(s.line_left, units) + " of the line stays.";
     return said;

@@ -70,11 +70,12 @@ std::string paste_of(double grams, Units units) { return weight(grams, units, 1)
 
 // "In all 5100 g" of what comes together, "In 5100 g, out 3700 g" of what goes through as one.
 std::string in_and_out(const SheetStep& step, Units units) {
-    const bool together = step.parts.empty() || step.id == "chill" || step.id == "paste" || step.id.rfind("mix", 0) == 0;
+    const bool together =
+        step.parts.empty() || step.id == "chill" || step.id == "paste" || step.id == "sour" || step.id.rfind("mix", 0) == 0;
     if (step.grams_in <= 0 || step.parts.size() == 1 || !together) return "";
     if (step.grams_out <= 0) return "Takes " + about(step.grams_in, units);
     const bool same = !changes_weight({0, step.grams_in, step.grams_out, {}});
-    if (same && step.id == "paste") return "In all " + paste_of(step.grams_in, units);
+    if (same && (step.id == "paste" || step.id == "sour")) return "In all " + paste_of(step.grams_in, units);
     if (same) return step.parts.empty() ? "" : "In all " + about(step.grams_in, units);
     return "In " + about(step.grams_in, units) + ", out " + about(step.grams_out, units);
 }

@@ -1,6 +1,7 @@
 #include "render/union.hpp"
 
 #include <algorithm>
+#include <type_traits>
 
 #include "render/allergen_words.hpp"
 #include "render/units.hpp"
@@ -55,8 +56,11 @@ template <class T>
 std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own, const std::vector<T>* Own::*part, Told told) {
     const auto said = numbers(one, own, part);
     const bool old = had(before, one);
-    if (said.empty() || (old && (told == Told::new_only || said.size() == own.size()))) return "";
-    return said.size() == own.size() ? "new" : "in " + listed(said);
+    if (said.empty() || (old && said.size() == own.size())) return "";
+    // Two figures of one limit stand on a page: the milder says whose it is.
+    const bool milder = std::is_same_v<T, CautionText> && old && !found(*(before.*part), one);
+    if (old && told == Told::new_only && !milder) return "";
+    return milder ? "in " + listed(said) : said.size() == own.size() ? "new" : "in " + listed(said);
 }
 
 std::string brief_of(const CautionText& c) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string_view>
 
 #include "render/text/text_parts.hpp"
@@ -119,14 +120,14 @@ std::vector<WeightRow> weight_rows(const Prediction& base, const Variant& varian
 std::string before_words(const WeightRow& row, Units units) {
     std::string text;
     if (row.before) {
-        const std::string was = formula_weight(row.before->weighed_g, units);
-        const bool same = row.now && row.now->prepared == row.before->prepared && formula_weight(row.now->weighed_g, units) == was;
+        const std::string was = line_weight(*row.before, units);
+        const bool same = row.now && row.now->prepared == row.before->prepared && line_weight(*row.now, units) == was;
         const bool otherwise = row.now && row.now->prepared != row.before->prepared;
         text = same ? "same" : "was " + (otherwise ? with_preparations(was, row.before->prepared) : was);
     }
     std::vector<std::string> parts;
     for (const auto& [line, whole] : row.instead_of)
-        parts.push_back((whole ? "" : "part of ") + formula_weight(line->weighed_g, units) + " " + line->name);
+        parts.push_back((whole ? "" : "part of ") + line_weight(*line, units) + " " + line->name);
     if (!parts.empty()) text += (text.empty() ? "for " : "; also for ") + listed(parts);
     return text.empty() ? "new" : text;
 }
@@ -160,6 +161,12 @@ std::string or_else(const Edit& edit, const Engine& engine, Units units) {
         if (!other.allergens.empty()) text += " (holds " + listed(other.allergens) + ")";
     }
     return text.empty() ? "" : text + ".";
+}
+
+std::string line_weight(const PredictedLine& line, Units units) {
+    constexpr double poured = 20;  // grams: less is measured more finely
+    const bool by_measure = !line.written.empty() && !says_weight(line.written) && line.weighed_g >= poured;
+    return formula_weight(by_measure && units == Units::metric ? std::round(line.weighed_g) : line.weighed_g, units);
 }
 
 std::string own_measure(const PredictedLine& line, Units units) {

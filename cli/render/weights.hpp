@@ -35,6 +35,9 @@ std::string as_weighed(const std::string& name, const std::vector<std::string>& 
 /// "Or 80 g pumpkin seed, toasted (holds sesame).": what would do as well as what an edit brings; empty where nothing would.
 std::string or_else(const Edit& edit, const Engine& engine, Units units);
 
+/// What is weighed in. What the maker pours by a measure of volume is told to the gram: "99 g" for 100 ml.
+std::string line_weight(const PredictedLine& line, Units units);
+
 /// " (1/2 tsp)": the maker's own measure where it is no weight; empty where there is none, or the weight was moved.
 std::string own_measure(const PredictedLine& line, Units units);
 

@@ -68,6 +68,7 @@ public:
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
+        leave_what_is_spoken_for(ranked);
         // Of which one packet in many holds what is left out comes after all that is sure.
         const auto in_doubt = [&](const Ranked& r) { return stock_.in_doubt(r.candidate.food.ingredient); };
         not_one_kind_alone(ranked);
@@ -93,7 +94,7 @@ private:
         Formula variant = formula_;
         for (auto& line : variant.lines) stock_.tell(line);
         Line food = candidate.food;
-        food.grams = exactly(kitchen_grams(food.grams.mid, false));
+        food.grams = exactly(weighed(food));
         stock_.tell(food);
         variant.lines[line_] = food;
         const auto beside = [&](Line line, double grams) {
@@ -116,6 +117,42 @@ private:
         double distance = 0;
         double standing = 0;  ///< in what order a maker would try them: the least first
     };
+
+    // What the list has of it and no other line of the formula needs, weighed as the stand-in is; nothing where there is plenty.
+    std::optional<double> free_grams(const Line& food) const {
+        const Offer offer = stock_.offer(food);
+        if (!offer.grams || !stock_.listed()) return offer.grams;
+        double taken = 0;  // share of what is there
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
+            const Line& own = formula_.lines[l];
+            if (l == line_ || own.ingredient != food.ingredient) continue;
+            const Offer for_it = stock_.offer(own);
+            if (for_it.grams && *for_it.grams > 0) taken += own.grams.mid / *for_it.grams;
+        }
+        return *offer.grams * std::max(0.0, 1 - taken);
+    }
+
+    // The whole list is spoken for by the formula's own lines. Where nothing else is there it is told all the same.
+    void leave_what_is_spoken_for(std::vector<Ranked>& ranked) const {
+        constexpr double worth_weighing = 0.05;  // of what would fill the place: judgement
+        const auto spoken_for = [&](const Ranked& r) {
+            const auto there = stock_.offer(r.candidate.food).grams, free = free_grams(r.candidate.food);
+            return there && free && *free < *there && *free < worth_weighing * r.candidate.food.grams.mid;
+        };
+        if (!std::all_of(ranked.begin(), ranked.end(), spoken_for)) std::erase_if(ranked, spoken_for);
+    }
+
+    // To the kitchen's scale, and not past what a kilo takes of it.
+    double weighed(const Line& food) const {
+        const double grams = kitchen_grams(food.grams.mid, false);
+        const auto& most = knowledge_.ingredient(food.ingredient)->most_g_per_kg;
+        if (!most || most->band.mid >= 1000) return grams;
+        double rest = 0;
+        for (std::size_t l = 0; l < base_.lines.size(); ++l) rest += l == line_ ? 0 : base_.lines[l].grams;
+        const double limit = most->band.mid * rest / (1000 - most->band.mid);
+        constexpr double over = 1.1;  // what oversteps it by more was not held to it in the first place
+        return grams > limit && grams < over * limit ? kitchen_grams(limit, true) : grams;
+    }
 
     // Of a food prepared in two ways the first to try is enough; with another partner it is another answer.
     static void once_each(std::vector<Ranked>& ranked) {
@@ -168,7 +205,8 @@ private:
         const double distance = std::sqrt(price + trimmed.distance * trimmed.distance);
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
-        const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_);
+        const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_,
+                                         stock_.names(candidate.food.ingredient));
         return {std::move(candidate), std::move(trimmed), distance, order};
     }
 
@@ -224,7 +262,7 @@ private:
         s.name = ingredient.names.front();
         for (const auto& step : candidate.food.prepared) s.prepared.push_back(describe(step, knowledge_));
         s.role = candidate.role;
-        s.grams = kitchen_grams(candidate.food.grams.mid, false);
+        s.grams = weighed(candidate.food);
         s.grams_band = around(s.grams, dose_band(candidate));
         s.trade = candidate.trade;
         if (candidate.share < 1) s.line_left = kitchen_grams((1 - candidate.share) * formula_.lines[line_].grams.mid, false);
@@ -239,8 +277,7 @@ private:
         s.nearness = nearness_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = note_of(candidate.swaps, formula_.lines[line_], candidate.food, stock_);
-        if (const Offer offer = stock_.offer(candidate.food); offer.grams && *offer.grams < s.grams)
-            s.on_hand = kitchen_grams(*offer.grams, false);
+        if (const auto free = free_grams(candidate.food); free && *free < s.grams) s.on_hand = kitchen_grams(*free, true);
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);
         s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;

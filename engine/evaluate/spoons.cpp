@@ -28,7 +28,7 @@ std::string fraction(double value, int parts) {
 }  // namespace
 
 std::string in_spoons(const Ingredient& food, double grams) {
-    if (!(grams > 0) || grams > light) return {};
+    if (!(grams > 0) || grams > light || food.tissue == Tissue::bulb) return {};  // nobody spoons whole cloves
     const MeasureRecord* spoon = nullptr;
     for (const auto& measure : food.measures)
         if (measure.measure == "tsp" && (!spoon || (measure.note.empty() && !spoon->note.empty()))) spoon = &measure;

@@ -54,7 +54,8 @@ std::string want(const Reason& r) {
 std::string comes_back_as_bite(const Reason& r, Units units) {
     std::vector<std::string> foods;
     for (const auto& food : r.figures) foods.push_back(weight_in(food.after, units) + " " + food.what);
-    return "Some bite comes back without chile, by one of these to the kilogram: " + listed(foods) + ". Each has a taste of its own.";
+    return "Some bite comes back without chile, by one of these for each kilo (2.2 lb): " + listed(foods) +
+           ". Each has a taste of its own.";
 }
 
 std::string salt_would_bind(const Reason& r, Units units) {

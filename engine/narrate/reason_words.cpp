@@ -45,7 +45,9 @@ std::string share_of_dose(const Reason& r) {
     constexpr double much_greener = 3;  // savoy for white cabbage is there for its bulk; what it does to the colour is told with that
     if (share > much_greener && r.role == "green") return "";
     if (share > 1) return "brings " + fixed_text(share, share < 9.95 ? 1 : 0) + " times the " + what;
+    constexpr double hardly = 0.05;  // savoy for parsley is there for its bulk
     if (share < 0.01) return "";
+    if (share < hardly) return "fills its place, with hardly any " + what;
     const double percent = share < 0.1 ? std::round(100 * share) : std::round(20 * share) * 5;
     return "brings " + std::to_string(std::lround(percent)) + " % of the " + what;
 }

@@ -74,8 +74,8 @@ std::string settled_words(const Reason& r, Units units) {
         case ReasonKind::order_costs:
             return order_costs(r);
         case ReasonKind::order_chosen:
-            return "The formula does not say what goes in first; the sheet salts first and adds acid last, which binds better: " + gain(r) +
-                   ".";
+            return "The formula does not say what goes in first; the sheet salts first" +
+                   std::string(r.role == "no acid" ? "" : " and adds acid last") + ", which binds better: " + gain(r) + ".";
         case ReasonKind::core_raised:
             return in_units(core_raised(r), units);
         case ReasonKind::wet_leaves:

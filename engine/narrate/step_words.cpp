@@ -32,7 +32,8 @@ constexpr std::array task_words = std::to_array<TaskWords>({
      "Rinse off the salt, run water through the inside, leave it in lukewarm water until soft and keep it wet.",
      "Stiff or salty it tears on the horn."},
     {"chill", "chill",
-     "Meat and fat in strips, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste and liquids go in the cold "
+     "Meat and fat in strips, or flat where it is minced, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste "
+     "and liquids go in the cold "
      "too.",
      "Cold fat is cut, warm fat smears and runs out in the pan."},
     {"grind", "grind", "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
@@ -45,7 +46,7 @@ constexpr std::array task_words = std::to_array<TaskWords>({
     {"work-in-soaked", "work in paste, liquid and binder",
      "Stir the dry binder into the cold liquid and let it soak. Add it with the cold paste and what was cut by hand; work only until even.",
      "Soaked before it goes in it draws no water from the meat. The glue is made; more kneading only warms it."},
-    {"acid-last", "acid last", "Sprinkle the cold acid over the mass, fold it through and stop.",
+    {"acid-last", "acid last", "Put the cold acid over the mass by and by, fold it through and stop.",
      "Acid that meets the meat before the salt keeps its protein from dissolving."},
     {"acid-first", "acid first, as written", "Turn the cold meat in the cold acid.", "The formula asks for it; it costs bind."},
     {"mix-the-rest", "mix", "Add everything else cold and mix until the mass is tacky and even.", tacky},
@@ -60,6 +61,11 @@ constexpr std::array task_words = std::to_array<TaskWords>({
     {"rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
      "Salt evens out and the bind sets; the green fades a little with every day."},
     {"cook", "cook to the core", "", "The thermometer decides: green mass keeps a raw look, or a done one, whatever is inside."},
+    {"chill-minced", "chill", "Spread flat in the freezer until stiff at the edges. Bowl, paste and liquids go in the cold too.",
+     "Cold fat stays in bits, warm fat smears and runs out in the pan."},
+    {"blend-sour", "blend the sour fruit",
+     "By itself, to a pulp; strain out pips and tough skins. Back into the cold, apart from the leaves: it goes in last.",
+     "Acid that lies on the leaf turns it olive, and before the salt it keeps the meat from binding."},
     {"at-the-plate", "sauce for the plate", "", "Acid that is not in the mass cannot loosen it."},
 });
 static_assert(task_words.size() == static_cast<std::size_t>(BenchTask::at_the_plate) + 1, "words for each task, in their order");

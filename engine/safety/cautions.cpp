@@ -47,7 +47,7 @@ bool enough_to_say(const Caution& caution, const Holding& holding, const Facts& 
     const std::string least = "caution.least." + caution.id, oil = "caution.oil." + caution.id;
     const Knowledge& knowledge = facts.knowledge;
     const auto named = [&](const Ingredient& i) { return contains(holding.foods, i.id); };
-    const auto oily = [](const Ingredient& i) { return !i.meat && i.family == "fats-and-oils" && i.tissue != Tissue::fat_tissue; };
+    const auto oily = [](const Ingredient& i) { return i.family == "fats-and-oils" && i.tissue == Tissue::liquid; };
     if (knowledge.has_parameter(least) && in_a_kilo(facts, named) < knowledge.parameter(least).mid) return false;
     return !knowledge.has_parameter(oil) || in_a_kilo(facts, oily) >= knowledge.parameter(oil).mid;
 }
@@ -112,7 +112,9 @@ bool is_most_severe(const Candidate& one, const std::vector<Candidate>& all) {
 CautionText core_caution(const Caution& caution, const CoreTemperature& core) {
     std::string text = caution.text;
     replace_all(text, "{core}", shown_core(core));
-    replace_all(text, "{cooking}", (core.foods.empty() ? "" : "For the " + listed(core.foods) + " in it. ") + core.rule->text);
+    std::string cooking = (core.foods.empty() ? "" : "For the " + listed(core.foods) + " in it. ") + core.rule->text;
+    if (!core.sets.empty()) cooking = "Less does not set the " + listed(core.sets) + " in it.";
+    replace_all(text, "{cooking}", cooking);
     Holding asked;
     asked.value = core.core_c;
     asked.unit = "C";

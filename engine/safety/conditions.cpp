@@ -155,7 +155,7 @@ public:
         });
     }
     std::optional<Holding> operator()(OverMostInAKilo) const {
-        constexpr double rounding = 0.005;  // of it: what the scale and rounded weights make of a dose at its most
+        constexpr double rounding = 0.02;  // of it: the most is a judgement, and a hand or a smaller batch is off by as much
         return by_food(facts_, [&](const Ingredient& i) {
             if (!i.most_g_per_kg) return std::string{};
             const double most = i.most_g_per_kg->band.mid, grams = grams_in_a_kilo(i, facts_);
@@ -223,9 +223,8 @@ Facts facts_of(const Prediction& prediction, const Process& process, const Knowl
     // What stands beside the mass weighs nothing in it, and is eaten and handled all the same.
     std::vector<Present> lines = present(prediction, knowledge);
     for (const auto& outside : present_beside(prediction, knowledge)) lines.push_back(outside);
-    CoreTemperature core = demanded_core(prediction, knowledge, rules);
     // Who cooks hotter is told one temperature everywhere.
-    static_cast<CoreAsked&>(core) = asked_at(std::max(core.core_c, process.core_c.value_or(0)), core);
+    CoreTemperature core = asked_core(prediction, process, knowledge, rules);
     return {prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), std::move(core)};
 }
 

@@ -43,6 +43,19 @@ void raise_for_eaters(CoreTemperature& core, const Prediction& prediction, const
         }
 }
 
+// Starch, flour and egg: a binder that heat sets, and that nothing has set before.
+bool sets_in_the_heat(const Ingredient& food) {
+    return !food.roles.empty() && food.roles.front() == Role::binder && food.binding && food.binding->sets == "hot" &&
+           food.binding->gel != "made";
+}
+
+std::vector<std::string> what_sets_in_the_heat(const Prediction& prediction, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& [line, ingredient] : present(prediction, knowledge))
+        if (sets_in_the_heat(*ingredient) && !contains(names, line->name)) names.push_back(line->name);
+    return names;
+}
+
 }  // namespace
 
 CoreAsked asked_at(double celsius, const CoreTemperature& demanded) {
@@ -75,6 +88,18 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
             core.foods.push_back(ingredient->names.front());
     }
     if (!others) core.foods.clear();
+    return core;
+}
+
+CoreTemperature asked_core(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
+    CoreTemperature core = demanded_core(prediction, knowledge, rules);
+    double celsius = std::max(core.core_c, process.core_c.value_or(0));
+    const Condition* setting = process.core_c || !process.core_curve.empty() ? nullptr : knowledge.condition("cooked");
+    if (setting && setting->least && *setting->least > celsius) {
+        core.sets = what_sets_in_the_heat(prediction, knowledge);
+        if (!core.sets.empty()) celsius = *setting->least;
+    }
+    static_cast<CoreAsked&>(core) = asked_at(celsius, core);
     return core;
 }
 

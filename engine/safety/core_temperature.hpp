@@ -12,8 +12,9 @@
 namespace standin {
 
 struct CoreTemperature : CoreAsked {
-    const CookRule* rule = nullptr;  ///< null only when the knowledge has no cooking rule at all
-    std::vector<std::string> foods;  ///< names of those in the batch that the rule is for, where other meat asks for less
+    const CookRule* rule = nullptr;   ///< null only when the knowledge has no cooking rule at all
+    std::vector<std::string> foods;   ///< names of those in the batch that the rule is for, where other meat asks for less
+    std::vector<std::string> sets{};  ///< names of what sets only at `core_c`, where that is more than the rule asks
 };
 
 /// The core that a maker goes to, `celsius`, with the time that the rule asks there: none from where reaching it is enough.
@@ -24,6 +25,10 @@ std::vector<Species> species_of(const Prediction& prediction, const Knowledge& k
 
 /// The general rules, and those of the rule set `rules` where they ask for more. Of a mass without meat: the highest of the general ones.
 CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules);
+
+/// The core that a page asks for: what the rules demand, or what the maker writes where that is hotter. Where he writes none, hot enough
+/// for the starch and egg in it to set.
+CoreTemperature asked_core(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules);
 
 /// The core that the meat of a formula needs, where its maker writes less; nothing where he has measured the whole course of the core.
 std::optional<double> core_beyond_the_written(const Formula& formula, const Knowledge& knowledge, std::string_view rules);

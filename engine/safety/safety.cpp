@@ -107,7 +107,7 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.overlay = knowledge.overlay();
     hold_by_rules(prediction.read_as, knowledge, rules);
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
-    prediction.core = asked_at(std::max(demanded.core_c, formula.process.core_c.value_or(0)), demanded);
+    prediction.core = asked_core(prediction, formula.process, knowledge, rules);
     // What the method cooks at is told only where it is too little for these foods.
     constexpr double rounding = 0.3;  // C: 71 for 71.1, 74 for 73.9
     std::erase_if(prediction.read_as, [&](const Reason& told) {

@@ -212,9 +212,13 @@ namespace {
 constexpr std::array<std::string_view, 13> beasts{"pork", "beef",   "veal",    "lamb",   "goat", "venison", "wild-boar",
                                                   "game", "rabbit", "chicken", "turkey", "duck", "goose"};
 
-// The kinds of beast of which a food is: its own first.
-bool is_of_beast(const Ingredient& food, const Kind& kind, const Knowledge& knowledge) {
-    return food.meat && belongs(food, kind, knowledge);
+// Meat, and fat that was melted off it.
+bool is_of_a_beast(const Ingredient& food, const Knowledge& knowledge) {
+    if (food.meat) return true;
+    return !food.roles.empty() && food.roles.front() == Role::fat && std::any_of(beasts.begin(), beasts.end(), [&](std::string_view id) {
+        const Kind* kind = kind_of(id, knowledge);
+        return kind && belongs(food, *kind, knowledge);
+    });
 }
 
 CautionText animal_caution(ReasonKind kind, const std::string& animals, std::vector<std::string> foods) {
@@ -238,10 +242,13 @@ std::vector<CautionText> other_animals(const Formula& formula, const TitleWords&
     std::set<const Kind*> there;
     for (const auto& line : formula.lines) {
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
-        if (!food.meat) continue;
+        if (!is_of_a_beast(food, knowledge)) continue;
         bool told = false;
         for (const auto* kind : named)
-            if (is_of_beast(food, *kind, knowledge)) told = true, there.insert(kind);
+            if (belongs(food, *kind, knowledge)) {
+                told = true;
+                if (food.meat) there.insert(kind);
+            }
         if (!told && !contains(others, food.names.front())) others.push_back(food.names.front());
     }
     for (std::size_t i = 0; i < named.size(); ++i)

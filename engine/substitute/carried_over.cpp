@@ -65,10 +65,15 @@ bool dried_by_hand(const Ingredient& food) {
     return std::find(families.begin(), families.end(), food.family) != families.end();
 }
 
+// Tomatoes and apples roast whole; berries and citrus run out.
+bool runs_out_roasted(const Prepared& step, const Ingredient& food, const Knowledge& knowledge) {
+    return (step.preparation == "roasted" || step.preparation == "roasted-peeled") && belongs(food, "not-roasted", knowledge);
+}
+
 }  // namespace
 
 bool carries_over(const Prepared& step, const Ingredient& line, const Ingredient& food, const Knowledge& knowledge) {
-    if (of_its_plant(step, line, food) || of_its_leaves(step, line, food)) return false;
+    if (of_its_plant(step, line, food) || of_its_leaves(step, line, food) || runs_out_roasted(step, food, knowledge)) return false;
     if (a_cut(step.preparation)) return can_be_cut(food, line, knowledge);
     if (step.preparation == "dried" && !dried_by_hand(food)) return false;
     const Handling from = handling_of(line.tissue), to = handling_of(food.tissue);

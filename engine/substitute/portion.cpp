@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
@@ -402,6 +403,16 @@ bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line&
     });
 }
 
+bool is_heating(std::string_view step, const Knowledge& knowledge) {
+    const Preparation* preparation = knowledge.preparation(step);
+    return preparation && preparation->denatures;
+}
+
+// Blanched leaf is wrung out; who only blanches the leaf of the formula leaves it wet.
+bool to_squeeze(const Line& line, const Ingredient& ingredient, const Line& food) {
+    return is_leaf(ingredient.tissue) && has_step(food.prepared, "blanched") && !has_step(line.prepared, "blanched");
+}
+
 }  // namespace
 
 Line as_picked(Line line, const Nominal& nominal) {
@@ -425,12 +436,18 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
     const Ingredient* from = knowledge.ingredient(line.ingredient);
-    for (const auto& step : line.prepared)
+    // Heated once: as the swap asks for it, or as the line was. What is ground fine is cut by that.
+    const bool heated = std::any_of(extra.begin(), extra.end(), [&](const auto& step) { return is_heating(step, knowledge); });
+    const bool ground = contains(extra, std::string("ground"));
+    for (const auto& step : line.prepared) {
+        if ((heated && is_heating(step.preparation, knowledge)) || (ground && step.preparation == "diced")) continue;
         if (!from || carries_over(step, *from, ingredient, knowledge)) add(step);
+    }
     for (const auto& step : extra) add({step, std::nullopt});
     if (from && to_be_ground(*from, ingredient, knowledge) && !has_step(food.prepared, "crushed")) add({"ground", std::nullopt});
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
+    if (to_squeeze(line, ingredient, food)) add({"squeezed", std::nullopt});
     if (food.prepared.size() > line.prepared.size())  // in the order of the bench: blanched and squeezed before it is pureed
         std::stable_sort(food.prepared.begin(), food.prepared.end(), [&](const Prepared& one, const Prepared& other) {
             return knowledge.preparation(one.preparation)->order < knowledge.preparation(other.preparation)->order;

@@ -24,7 +24,8 @@ std::optional<std::size_t> twins_kind(const Ingredient& food, const Knowledge& k
 
 }  // namespace
 
-double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge) {
+double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge,
+                   bool on_the_list) {
     const auto constant = [&](std::string_view id) { return knowledge.parameter("stand_ins.order." + std::string(id)).mid; };
     const Ingredient &from = *knowledge.ingredient(line.ingredient), &to = *knowledge.ingredient(candidate.food.ingredient);
     const auto solid = [](const Ingredient& food) { return food.tissue == Tissue::fat_tissue || food.tissue == Tissue::meat; };
@@ -44,6 +45,7 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
         if (twins && twins == twins_kind(to, knowledge)) back += constant("packet");
     }
     if (candidate.role == Role::fat && belongs(from, "cured", knowledge) && !belongs(to, "cured", knowledge)) back += constant("uncured");
+    if (on_the_list) return back;  // nobody has to look for it
     if (newly("gathered")) back += constant("gathered");
     else if (newly("seldom-sold")) back += constant("seldom");
     return back;

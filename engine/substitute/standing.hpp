@@ -13,7 +13,8 @@ namespace standin {
 /// The least comes first. By closeness and by what is felt together: what is felt twice as much is not twice as far from being tried. The
 /// trade's own swaps come forward, solid fat stands before what is melted or poured, and what any shop sells before what must be gathered
 /// or ordered, unless the line itself had to be.
-double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge);
+double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge,
+                   bool on_the_list = false);
 
 /// Whether two stand-ins are nearly the same food, by their places.
 using NearlySame = std::function<bool(std::size_t, std::size_t)>;

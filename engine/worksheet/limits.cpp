@@ -16,7 +16,8 @@ public:
     void keep() {
         if (!frozen()) rest();
         cold(ProcessField::rest_at, [](const SheetStep& s) { return s.id == "rest"; });
-        cold(ProcessField::mixed_at, [](const SheetStep& s) { return s.id == "grind" || s.id == "paste" || s.id.rfind("mix", 0) == 0; });
+        cold(ProcessField::mixed_at,
+             [](const SheetStep& s) { return s.id == "grind" || s.id == "paste" || s.id == "sour" || s.id.rfind("mix", 0) == 0; });
     }
 
 private:

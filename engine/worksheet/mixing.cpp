@@ -57,16 +57,16 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
             mixer.time(steps.back());
             steps.push_back(mixer.step("mix-rest", BenchTask::work_in, {Part::paste, Part::folded, Part::liquid}));
         }
-        steps.push_back(mixer.step("mix-acid", BenchTask::acid_last, {Part::acid}));
+        steps.push_back(mixer.step("mix-acid", BenchTask::acid_last, {Part::acid, Part::sour}));
     } else {
         if (sheet.formula.process.order == Order::acid_first)
             steps.push_back(mixer.step("mix-acid", BenchTask::acid_first, {Part::meat, Part::minced, Part::acid}));
         const bool acid_in = !steps.empty();
         steps.push_back(acid_in ? mixer.step("mix", BenchTask::mix_the_rest,
-                                             {Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded, Part::liquid})
+                                             {Part::salt, Part::dry, Part::soaking, Part::paste, Part::sour, Part::folded, Part::liquid})
                                 : mixer.step("mix", BenchTask::mix_all,
-                                             {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded,
-                                              Part::liquid, Part::acid}));
+                                             {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking, Part::paste, Part::sour,
+                                              Part::folded, Part::liquid, Part::acid}));
         mixer.time(steps.back());
     }
     std::erase_if(steps, [](const SheetStep& s) { return s.parts.empty(); });

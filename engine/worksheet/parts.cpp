@@ -26,6 +26,8 @@ Part of_wet(const Line& line, const Ingredient& i) {
         std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return contains(cuts, p.preparation); });
     const Role main = i.roles.front();
     const bool plain = i.tissue == Tissue::egg || main == Role::fat || main == Role::binder;
+    // Sour flesh and sour cream lie on no leaf: that turns it olive.
+    if (main == Role::acid) return cut || i.tissue == Tissue::paste ? Part::acid : Part::sour;
     return cut || plain ? Part::folded : Part::paste;
 }
 
@@ -37,9 +39,12 @@ Part of_dry(const Ingredient& i) {
 
 bool left_to_later(const Prepared& step, Part part) {
     if (step.preparation == "raw") return true;
+    if (part == Part::meat && step.preparation == "diced") return true;  // cut small for the grinder
     if (part == Part::meat || part == Part::minced) return contains(at_the_grinder, step.preparation);
-    return part == Part::paste && step.preparation == "pureed";
+    return (part == Part::paste || part == Part::sour) && step.preparation == "pureed";
 }
+
+bool is_diced(const Line& line) { return has_step(line.prepared, "diced") && !has_step(line.prepared, "ground"); }
 
 }  // namespace
 
@@ -72,6 +77,16 @@ Part part_of(const Line& line, const Knowledge& knowledge) {
     return of_wet(line, i);
 }
 
+Part part_in(const Formula& formula, std::size_t line, const Knowledge& knowledge) {
+    const Part part = part_of(formula.lines[line], knowledge);
+    if (part != Part::meat || !is_diced(formula.lines[line])) return part;
+    const bool ground = std::any_of(formula.lines.begin(), formula.lines.end(),
+                                    [&](const Line& other) { return part_of(other, knowledge) == Part::meat && !is_diced(other); });
+    const bool bought_minced = std::any_of(formula.lines.begin(), formula.lines.end(),
+                                           [&](const Line& other) { return part_of(other, knowledge) == Part::minced; });
+    return bought_minced && !ground ? Part::minced : part;
+}
+
 double raw_grams(const Line& line, const Knowledge& knowledge) {
     if (!line.weighed_prepared) return line.grams.mid;
     const double yield = preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
@@ -87,7 +102,7 @@ std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge)
     for (std::size_t n = 0; n < formula.lines.size(); ++n) {
         const Line& line = formula.lines[n];
         const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-        const Part part = part_of(line, knowledge);
+        const Part part = part_in(formula, n, knowledge);
         const double raw = raw_grams(line, knowledge);
         Chain chain{n, {}, {raw}};
         for (std::size_t k = 0; k < line.prepared.size(); ++k) {

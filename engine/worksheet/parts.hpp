@@ -11,11 +11,16 @@
 namespace standin {
 
 /// meat: to be ground; minced: meat that comes ground or is cut by hand; dry: spices, sugar, binders that swell only in the heat; soaking:
-/// dry binders that take up water cold (crumbs, oats); paste: to be blended; folded: goes in as cut.
-enum class Part { meat, minced, salt, dry, soaking, paste, folded, liquid, acid };
+/// dry binders that take up water cold (crumbs, oats); paste: to be blended; folded: goes in as cut; sour: fruit to be blended, acid: what
+/// is poured or stirred in, and sour fruit that is cut. Both go in last where the salt goes first.
+enum class Part { meat, minced, salt, dry, soaking, paste, folded, liquid, acid, sour };
 
 /// By role and tissue, and by how the line is cut.
 Part part_of(const Line& line, const Knowledge& knowledge);
+
+/// The same in its formula: fat that is diced is cut for the grinder where other meat goes through it, and goes in as it is where none
+/// does.
+Part part_in(const Formula& formula, std::size_t line, const Knowledge& knowledge);
 
 /// What is done to a line at the bench, one after another. Left out: what changes nothing, what the shop has done, and what a later step
 /// of the sheet does anyway (meat is chilled and ground, paste blended).

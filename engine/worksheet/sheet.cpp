@@ -39,13 +39,18 @@ void settle_order(Sheet& sheet, const Nominal& nominal) {
     Reason note = make_reason(process.order ? ReasonKind::order_costs : ReasonKind::order_chosen, {{"bind", as_is, better, "of 100"}});
     if (process.order) note.role = *process.order == Order::acid_first ? "acid first" : "all together";
     else process.order = Order::salt_first;
+    const bool acid = std::any_of(sheet.formula.lines.begin(), sheet.formula.lines.end(), [&](const Line& line) {
+        const Part part = part_of(line, nominal.knowledge());
+        return part == Part::acid || part == Part::sour;
+    });
+    if (!acid && note.kind == ReasonKind::order_chosen) note.role = "no acid";
     sheet.notes.push_back(std::move(note));
 }
 
 void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rules) {
     const auto demanded = demanded_core(sheet.prediction, knowledge, rules);
     const auto said = core_said(sheet.formula.process);
-    sheet.core_c = std::max(demanded.core_c, said.value_or(0));
+    sheet.core_c = std::max(asked_core(sheet.prediction, sheet.formula.process, knowledge, rules).core_c, said.value_or(0));
     sheet.core_says = shown_core(asked_at(sheet.core_c, demanded));
     if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
     constexpr double rounding = 0.15;  // 71 C is 71.1 C (160 F) as makers write it

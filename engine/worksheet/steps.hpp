@@ -27,6 +27,9 @@ void add_part(SheetStep& step, std::size_t line, double in, double out);
 /// A step of common practice.
 SheetStep plain_step(const char* id, BenchTask task);
 
+/// Whether what is sour is kept apart until the end of mixing.
+bool acid_goes_last(const Sheet& sheet);
+
 /// Adds every line that is one of `parts`, as it is after its preparations.
 void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts);
 

@@ -21,6 +21,7 @@ double on_the_scale(double grams, double step) {
 std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& knowledge) {
     const double fine_step = knowledge.parameter("bench.scale.fine").mid, fine_below = knowledge.parameter("bench.scale.fine-below").mid;
     const double worst = knowledge.parameter("bench.scale.worst").mid, step = knowledge.parameter("bench.scale.step").mid;
+    constexpr double poured = 20;  // grams, from which on a liquid is weighed to the gram: judgement
     std::vector<SheetWeight> all;
     for (std::size_t n = 0; n < formula.lines.size(); ++n) {
         const Line& line = formula.lines[n];
@@ -30,7 +31,7 @@ std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& kno
         w.grams = line.grams.mid;
         w.fine = step / 2 > worst * w.grams;  // half a step is what a scale may be off
         const bool seasoning =
-            part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < fine_below);
+            part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < poured);
         w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? std::min(fine_step, step) : step;
         w.weigh_g = on_the_scale(w.grams, w.scale_g);
         if (w.weigh_g <= 0) w.weigh_g = w.grams;  // less than any of these scales shows

@@ -17,6 +17,9 @@ SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
     if (std::any_of(said.begin(), said.end(), [](const CautionText& c) { return c.id == "poultry-raw"; }))
         s.besides.push_back(make_reason(ReasonKind::not_rinsed));
     take_in(s, sheet, knowledge, {Part::meat, Part::minced});
+    const bool cut = std::any_of(s.parts.begin(), s.parts.end(),
+                                 [&](const StepPart& part) { return part_in(sheet.formula, part.line, knowledge) == Part::meat; });
+    if (!cut) s.task = BenchTask::chill_minced;
     return s;
 }
 
@@ -42,10 +45,20 @@ SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
     take_in(s, sheet, knowledge, {Part::paste});
+    if (!acid_goes_last(sheet)) take_in(s, sheet, knowledge, {Part::sour});
     const bool seeds = std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& part) {
         return knowledge.ingredient(sheet.formula.lines[part.line].ingredient)->tissue == Tissue::seed;
     });
     if (seeds && s.parts.size() > 1) s.besides.push_back(make_reason(ReasonKind::seeds_first));
+    return s;
+}
+
+// Sour fruit, by itself where it goes in last.
+SheetStep pulping(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("sour", BenchTask::blend_sour);
+    s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
+    s.temperature = TemperatureIs::at_most;
+    if (acid_goes_last(sheet)) take_in(s, sheet, knowledge, {Part::sour});
     return s;
 }
 
@@ -112,16 +125,19 @@ SheetStep plain_step(const char* id, BenchTask task) {
     return s;
 }
 
+bool acid_goes_last(const Sheet& sheet) { return sheet.formula.process.order == Order::salt_first; }
+
 void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts) {
     for (std::size_t n = 0; n < sheet.formula.lines.size(); ++n)
-        if (std::find(parts.begin(), parts.end(), part_of(sheet.formula.lines[n], knowledge)) != parts.end()) {
+        if (std::find(parts.begin(), parts.end(), part_in(sheet.formula, n, knowledge)) != parts.end()) {
             const double grams = ready_grams(sheet.formula.lines[n], knowledge);
             add_part(step, n, grams, grams);
         }
 }
 
 std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowledge) {
-    std::vector<SheetStep> steps{chilling(sheet, knowledge), grinding(sheet, knowledge), pasting(sheet, knowledge)};
+    std::vector<SheetStep> steps{chilling(sheet, knowledge), grinding(sheet, knowledge), pasting(sheet, knowledge),
+                                 pulping(sheet, knowledge)};
     std::erase_if(steps, [](const SheetStep& s) { return s.parts.empty(); });
     if (sheet.makes.casing_m) steps.insert(steps.begin(), soaking_casing(sheet, knowledge));
     for (auto& step : mixing_steps(sheet, knowledge)) steps.push_back(std::move(step));

@@ -145,7 +145,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units)) +
-                  listing("What would give", in_full(what_would_give(a), detail.units)) +
+                  listing("What would make it possible", in_full(what_would_give(a), detail.units)) +
                   listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();

@@ -42,7 +42,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
     text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) +
-            bulleted("What would give", in_full(what_would_give(a), units), look) +
+            bulleted("What would make it possible", in_full(what_would_give(a), units), look) +
             bulleted("What can be reached", in_full(a.reach, units), look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)

@@ -93,7 +93,7 @@ std::string shopping_part(const Sheet& s, Units units, const Look& look) {
     if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
     std::string out = there.empty() ? "" : heading("Have, by your list", look) + paragraph(there + ".", look);
     if (table.empty()) return out;
-    return out + heading(there.empty() ? "Buy" : "Buy what is not there anyway", look) + table.page(look) +
+    return out + heading(there.empty() ? "Buy" : "Buy, or see that it is there", look) + table.page(look) +
            paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
 }
 

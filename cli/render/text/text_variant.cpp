@@ -29,7 +29,7 @@ std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
     const bool gathered = !all && static_cast<std::size_t>(unmoved) >= worth_gathering;
     for (const auto& row : rows) {
         const auto& line = row.now ? *row.now : *row.before;
-        const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
+        const std::string now = row.now ? line_weight(*row.now, page.units) : "none";
         const std::string name = as_weighed(line) + own_measure(line, page.units) + (line.keep ? " (keep)" : ""),
                           before = before_words(row, page.units);
         if (before == "same" && gathered) stays.push_back(now + " " + name);
@@ -172,7 +172,8 @@ std::vector<Edit> apart_from(const Variant& first, const Variant& v) {
 }  // namespace
 
 std::string variant_in_three_lines(const Variant& v, const Variant& first, const VariantPage& page) {
-    constexpr std::size_t most_lines = 3;
+    constexpr std::size_t lines_to_name_all = 6;  // before a change is only counted
+    std::size_t most_lines = 3;
     constexpr int hang = 3;
     std::vector<std::string> edits;
     std::vector<Edit> told = v.edits;  // care is much the same in all of them: in so few lines what is weighed tells them apart
@@ -189,7 +190,7 @@ std::string variant_in_three_lines(const Variant& v, const Variant& first, const
         std::string what;
         for (std::size_t i = 0; i + left_out < edits.size(); ++i) what += (i ? "; " : "") + edits[i];
         if (left_out > 0)
-            what += (what.empty() ? "" : "; ") + std::to_string(left_out) + (left_out == 1 ? " change" : " changes") + " more";
+            what += (what.empty() ? "" : "; ") + std::to_string(left_out) + (left_out == 1 ? " more change" : " more changes");
         lines = wrapped(start + ": " + what + "." + tail, page.look.width - hang);
         return lines.size() <= most_lines;
     };
@@ -199,6 +200,8 @@ std::string variant_in_three_lines(const Variant& v, const Variant& first, const
         edits = std::move(own);
     }
     for (const auto& tail : tails) done = done || fits(0, tail);
+    most_lines = lines_to_name_all;
+    done = done || fits(0, "");
     for (std::size_t left_out = 1; !done && left_out <= edits.size(); ++left_out) done = fits(left_out, "");
     std::string out;
     for (std::size_t i = 0; i < lines.size(); ++i) out += (i ? std::string(hang, ' ') : "") + lines[i] + "\n";

@@ -117,9 +117,10 @@ private:
         way.changes.push_back(make_reason(ReasonKind::rest_cold, {{"rest at", now_.rest_at_c, cold_c, "C"}}));
     }
 
-    // Never below what the most demanding meat in it needs.
+    // Never below what the most demanding meat in it needs, and what heat sets.
     void cook_no_hotter(ProcessOption& way, const std::string& role = {}) const {
-        const auto needed = demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules);
+        const auto needed =
+            asked_core(weights_only(formula_, context_.knowledge()), Process{}, context_.knowledge(), context_.options.rules);
         if (!(needed.core_c > 0) || now_.core_c < needed.core_c + worth_cooling_core_c) return;
         way.process.core_c = needed.core_c;
         way.changes.push_back(

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
@@ -23,6 +24,22 @@ std::vector<std::string> words_of(const std::string& folded) {
         from = to + 1;
     }
     return words;
+}
+
+// "Fenugreek" of the greens, the leaves or the tops; empty where the last word tells no leaf.
+std::string leaf_stem(const std::string& folded, const Knowledge& knowledge) {
+    const auto space = folded.rfind(' ');
+    if (space == std::string::npos || !knowledge.in_list(WordList::stock_leaf_part, folded.substr(space + 1))) return {};
+    return folded.substr(0, space);
+}
+
+// "Fenugreek greens" for a food that is called fenugreek leaves.
+std::string as_other_leaf(const std::vector<std::string>& title, const std::string& name, const Knowledge& knowledge) {
+    const std::string stem = leaf_stem(name, knowledge);
+    if (stem.empty() || stem.find(' ') != std::string::npos) return {};
+    for (std::size_t i = 0; i + 1 < title.size(); ++i)
+        if (title[i] == stem && knowledge.in_list(WordList::stock_leaf_part, title[i + 1])) return stem + " " + title[i + 1];
+    return {};
 }
 
 // Knoblauchgrillwurst: what stands before the word for a sausage is what it is of.
@@ -57,6 +74,7 @@ std::string named_in_title(std::string_view title, const Ingredient& food, const
         const bool there = folded.find(" " + name + " ") != std::string::npos ||
                            std::any_of(words.begin(), words.end(), [&](const auto& word) { return leads_compound(name, word, knowledge); });
         if (there && name.size() > whole.size()) whole = name;
+        if (const auto leaf = as_other_leaf(words, name, knowledge); leaf.size() > whole.size()) whole = leaf;
         const std::string last = last_word(name);
         if (folded.find(" " + last + " ") != std::string::npos && names_a_food(last, knowledge)) of_kind = last;
     }
@@ -66,7 +84,8 @@ std::string named_in_title(std::string_view title, const Ingredient& food, const
 bool is_called(std::string_view word, const Ingredient& food, const Knowledge& knowledge) {
     const auto so = [&](const std::string& one) {
         const std::string name = fold(one);
-        return name == word || last_word(name) == word;
+        const std::string leaf = leaf_stem(std::string(word), knowledge);
+        return name == word || last_word(name) == word || (!leaf.empty() && contains(words_of(name), leaf));
     };
     if (std::any_of(food.names.begin(), food.names.end(), so)) return true;
     const Kind* kind = kind_of_word(word, knowledge);

@@ -26,12 +26,12 @@ std::string without_name(const std::string& note, const Ingredient& food) {
     return own ? with_capital(note.substr(colon + 2)) : note;
 }
 
-// A food, or a kind of which the most is left out: "cheese" for who has no milk.
+// A food that is left out or gone, or a kind of which the most is left out: "cheese" for who has no milk.
 bool names_left_out(const std::string& name, const Stock& stock) {
     const Knowledge& knowledge = stock.knowledge();
     const auto* food = knowledge.ingredient_named(name);
     if (!food) food = knowledge.ingredient_meant(name);
-    if (food) return !stock.leaves_in(*food);
+    if (food) return !stock.leaves_in(*food) || stock.says_missing(food->id);
     const Kind* kind = kind_named(name, knowledge);
     if (!kind) return false;
     std::size_t all = 0, out = 0;
@@ -82,7 +82,7 @@ bool asks_to_add(std::string_view clause, const Knowledge& knowledge) {
 }
 
 std::string without_left_out(const std::string& note, const Stock& stock) {
-    if (stock.excluded().empty()) return note;
+    if (stock.excluded().empty() && !stock.listed()) return note;
     std::string kept, end;
     for (std::size_t at = 0; at < note.size();) {
         const auto stop = std::min(note.find_first_of(".;:", at), note.size());

@@ -87,6 +87,10 @@ Variant VariantMaker::variant_of(WeighedPlan tried, const Problem& problem, cons
         v.gives_back.insert(v.gives_back.begin(), std::move(short_of));
     v.formula = std::move(tried.built.formula);
     name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
+    // What the title says and no line holds any more, told among the cautions, is no name for what is made now.
+    if (std::any_of(v.new_cautions.begin(), v.new_cautions.end(),
+                    [](const CautionText& c) { return c.reason.kind == ReasonKind::title_without_animal; }))
+        name_as_another(v.formula);
     put_on_the_plate(v.formula, v.gives_back);
     v.prediction.title = v.formula.title;
     const Differences d = differences_between(base_states_, tried.states);

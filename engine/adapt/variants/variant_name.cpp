@@ -1,6 +1,7 @@
 #include "adapt/variants/variant_name.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace standin {
 namespace {
@@ -19,8 +20,21 @@ std::string counted(const std::vector<std::string>& all) {
     return text + (shown < all.size() ? " and " + std::to_string(all.size() - shown) + " more" : "");
 }
 
+constexpr std::string_view another = "In place of ";
+
+std::string as_another(const std::string& title) { return title.starts_with(another) ? title : std::string(another) + title; }
+
 // A variant of a variant keeps the first part of its name once.
-std::string stem(const Formula& base) { return base.parent.empty() ? base.title : base.parent; }
+std::string stem(const Formula& base) {
+    if (base.parent.empty()) return base.title;
+    return base.title.starts_with(another) ? as_another(base.parent) : base.parent;
+}
+
+// "bind>=40" is what a machine is told; a name says it in a word or not at all.
+std::vector<std::string> wants_in_words(std::vector<std::string> wants) {
+    std::erase_if(wants, [](const std::string& want) { return want.find_first_of("<>=") != std::string::npos; });
+    return wants;
+}
 
 std::string subproblem(const std::string& food, const std::string& note, const std::vector<std::string>& asks) {
     std::string text;
@@ -44,13 +58,15 @@ void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>
             add_new(out, knowledge.ingredient(edit.line)->names.front());
         }
     }
-    std::string what = counted(wants);
+    std::string what = counted(wants_in_words(wants));
     if (!in.empty()) what += (what.empty() ? "with " : ", with ") + counted(in);
     else if (!out.empty()) what += (what.empty() ? "without " : ", without ") + counted(out);
     variant.title = stem(base) + ", " + (what.empty() ? "rebalanced" : what);
     variant.parent = base.title;
     variant.date.clear();
 }
+
+void name_as_another(Formula& variant) { variant.title = as_another(variant.title); }
 
 void put_on_the_plate(Formula& variant, const std::vector<Reason>& gives_back) {
     const std::string mark = "plate: ";

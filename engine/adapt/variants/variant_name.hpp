@@ -12,6 +12,9 @@ namespace standin {
 void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>& edits, const std::vector<std::string>& wants,
                   const Knowledge& knowledge);
 
+/// Of a variant that no longer has what its base is named after: the name says that it is something else.
+void name_as_another(Formula& variant);
+
 /// The same for one stand-in: `line` is the name of what it stands for.
 void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in, const std::string& line);
 

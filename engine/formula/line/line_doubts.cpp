@@ -111,6 +111,14 @@ bool leaf_by_the_spoon(const NameRead& name, const AmountText& amount) {
     return unit && unit->word == "tsp" && !name.said_fresh && !name.words.empty() && name.words.back() == "leaf";
 }
 
+// "2-3 kg"; "about 3 kg" has as much room on both sides and is no range.
+bool is_a_range(const Band& number) {
+    constexpr double about = 0.1, rounding = 1e-6;
+    const bool said_about = std::abs(number.low - (1 - about) * number.mid) < rounding * number.mid &&
+                            std::abs(number.high - (1 + about) * number.mid) < rounding * number.mid;
+    return number.low < number.high && !said_about;
+}
+
 }  // namespace
 
 Reason generic_note(const NameRead& name) { return reason_about(ReasonKind::meant_as, name.generic, {name.ingredient->names.front()}); }
@@ -153,7 +161,7 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
         const bool loose = weighed.grams.low <= 0 || weighed.grams.high > wide * weighed.grams.low;
         out.push_back({loose ? Confidence::unsure : Confidence::likely, by_measure(ingredient, amount, weighed.grams, by_crystal),
                        loose || ingredient.composition.salt.mid > 50});
-    } else if (by_weight && !notes.grams && amount.parts.front().number.low < amount.parts.front().number.high)
+    } else if (by_weight && !notes.grams && is_a_range(amount.parts.front().number))
         read_so(Confidence::likely, ReasonKind::middle_of_range);
     return with_passed(std::move(out), name, notes);
 }

@@ -65,6 +65,8 @@ enum class BenchTask {
     shape,  ///< patties, or loose
     rest,
     cook,
+    chill_minced,  ///< what comes minced
+    blend_sour,    ///< sour fruit by itself
     at_the_plate,  ///< a sauce that brings back what is not in the mass
 };
 std::string_view word(BenchTask task);
@@ -76,8 +78,8 @@ struct OwnStepWords {
 
 /// One thing to do. Absent numbers are not known or do not matter.
 struct SheetStep {
-    std::string id;  ///< stable: a preparation's id, or stand-in buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste
-                     ///< shape rest cook
+    std::string id;  ///< stable: a preparation's id, or stand-in buy weigh casing chill grind paste sour mix-salt mix-rest mix-acid mix
+                     ///< taste shape rest cook
     BenchTask task = BenchTask::preparation;
     std::optional<Cook> cook;       ///< of BenchTask::cook: where
     OwnStepWords own{};             ///< of a preparation, and of what the formula keeps for the plate
