@@ -189,9 +189,16 @@ bool asks_about_fat(const Variant& variant) {
     return std::any_of(variant.wants.begin(), variant.wants.end(), is_of_fat);
 }
 
-// What is raw pink is not so on the plate. Where it differs before or after a change, both times tell both.
-std::string raw_and_cooked(const std::string& raw, const std::string& cooked, bool apart) {
-    return raw == cooked && !apart ? raw : raw + " raw and " + cooked + " cooked";
+// One thing that the table tells of: what it was, what it is now, and when that is seen.
+struct Turn {
+    std::string before, after, when{};
+};
+
+// What is raw pink is not so on the plate: where the two differ, before or after a change, each is told by itself.
+void add_colours(std::vector<Turn>& all, const Turn& raw, const Turn& cooked) {
+    if (raw.before == cooked.before && raw.after == cooked.after) return all.push_back(raw);
+    all.push_back({raw.before, raw.after, " raw"});
+    all.push_back({cooked.before, cooked.after, " cooked"});
 }
 
 }  // namespace
@@ -202,13 +209,12 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     const bool rested = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
     const bool cooked = noticed(variant, "colour, cooked") != 0;
     const std::string was = mass_word(b), now_is = mass_word(v);
-    const std::string raw = colour_words(b.rested), done = colour_words(b.cooked), raw_now = colour_words(rested ? v.rested : b.rested),
-                      done_now = colour_words(cooked ? v.cooked : b.cooked);
-    const bool apart = raw != done || raw_now != done_now;
-    const std::vector<std::string> before{was, raw_and_cooked(raw, done, apart), heat_phrase(b.heat_word)},
-        after{bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer"),
-              raw_and_cooked(raw_now, done_now, apart),
-              turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
+    const Turn raw{colour_words(b.rested), colour_words(rested ? v.rested : b.rested)},
+        done{colour_words(b.cooked), colour_words(cooked ? v.cooked : b.cooked)};
+    std::vector<Turn> all{
+        {was, bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer")}};
+    add_colours(all, raw, done);
+    all.push_back({heat_phrase(b.heat_word), turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")});
     const auto& q = v.properties;
     const std::string numbers = "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " +
                                 number(q[Property::ph].mid, 1) +
@@ -219,12 +225,13 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     std::vector<std::string> turns, moved, stays;
     const bool in_crumbs = variant.formula.process.cook == Cook::loose;
     std::string has;
-    for (std::size_t i = in_crumbs ? 1 : 0; i < before.size(); ++i) {
-        const bool of_heat = before.size() == i + 1, kept_its_word = after[i].find(" than before)") != std::string::npos;
-        if (before[i] == after[i]) stays.push_back(of_heat ? with_heat(after[i]) : after[i]);
-        else if (kept_its_word && of_heat) has = "has " + after[i];
-        else if (kept_its_word) moved.push_back(after[i]);
-        else turns.push_back("from " + before[i] + " to " + after[i]);
+    for (std::size_t i = in_crumbs ? 1 : 0; i < all.size(); ++i) {
+        const auto& [before, after, when] = all[i];
+        const bool of_heat = all.size() == i + 1, kept_its_word = after.find(" than before)") != std::string::npos;
+        if (before == after) stays.push_back(of_heat ? with_heat(after) : after + when);
+        else if (kept_its_word && of_heat) has = "has " + after;
+        else if (kept_its_word) moved.push_back(after);
+        else turns.push_back("from " + before + " to " + after + when);
     }
     std::string text = turns.empty() ? "" : "It turns " + listed(turns);
     if (!moved.empty()) text += (text.empty() ? "It is " : "; it is ") + listed(moved);

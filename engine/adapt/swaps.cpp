@@ -132,6 +132,12 @@ private:
         return *offer.grams * std::max(0.0, 1 - taken);
     }
 
+    // Whether the list names it, and enough of it.
+    bool is_there(const Line& food) const {
+        const auto free = free_grams(food);
+        return stock_.names(food.ingredient) && (!free || *free >= food.grams.mid);
+    }
+
     // The whole list is spoken for by the formula's own lines. Where nothing else is there it is told all the same.
     void leave_what_is_spoken_for(std::vector<Ranked>& ranked) const {
         constexpr double worth_weighing = 0.05;  // of what would fill the place: judgement
@@ -206,7 +212,7 @@ private:
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
         const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_,
-                                         stock_.names(candidate.food.ingredient));
+                                         is_there(candidate.food));
         return {std::move(candidate), std::move(trimmed), distance, order};
     }
 

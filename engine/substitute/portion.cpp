@@ -440,7 +440,8 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     const bool heated = std::any_of(extra.begin(), extra.end(), [&](const auto& step) { return is_heating(step, knowledge); });
     const bool ground = contains(extra, std::string("ground"));
     for (const auto& step : line.prepared) {
-        if ((heated && is_heating(step.preparation, knowledge)) || (ground && step.preparation == "diced")) continue;
+        const bool another = heated && is_heating(step.preparation, knowledge) && !contains(extra, step.preparation);
+        if (another || (ground && step.preparation == "diced")) continue;
         if (!from || carries_over(step, *from, ingredient, knowledge)) add(step);
     }
     for (const auto& step : extra) add({step, std::nullopt});
@@ -448,7 +449,7 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
     if (to_squeeze(line, ingredient, food)) add({"squeezed", std::nullopt});
-    if (food.prepared.size() > line.prepared.size())  // in the order of the bench: blanched and squeezed before it is pureed
+    if (heated || food.prepared.size() > line.prepared.size())  // in the order of the bench: blanched and squeezed before it is pureed
         std::stable_sort(food.prepared.begin(), food.prepared.end(), [&](const Prepared& one, const Prepared& other) {
             return knowledge.preparation(one.preparation)->order < knowledge.preparation(other.preparation)->order;
         });

@@ -108,12 +108,15 @@ private:
         const std::string verb = first_word(asked);
         const bool scale = std::find(at_the_scale.begin(), at_the_scale.end(), verb) != at_the_scale.end();
         const bool mixing = asked.find("you mix") != std::string::npos;
-        SheetStep *weigh = nullptr, *first = nullptr, *mix = nullptr;
+        const bool late = asked.ends_with(" late") || asked.ends_with(" last");  // "add the juice late": nothing for the pot
+        SheetStep *weigh = nullptr, *first = nullptr, *mix = nullptr, *end = nullptr;
         for (auto& step : sheet_.steps) {
             if (step.id == "weigh") weigh = &step;
             if (!first && works_on(step, line)) first = &step;
             if (!mix && step.id.rfind("mix", 0) == 0) mix = &step;
+            if (step.id.rfind("mix", 0) == 0) end = &step;
         }
+        if (late && end) return end;
         if (mixing && mix) return mix;
         if (weigh && (scale || !first)) return weigh;
         return first ? first : &sheet_.steps.front();

@@ -4,6 +4,7 @@
 #include "formula/line/line_text.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/knowledge.hpp"
 #include "support/read_line.hpp"
 
 using namespace standin;

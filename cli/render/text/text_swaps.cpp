@@ -14,9 +14,10 @@ namespace {
 
 std::string trims_of(const StandIn& s, const Engine& engine, Units units) {
     std::string trims;
-    for (const auto& t : s.trims)
-        trims += (trims.empty() ? "" : ", ") + engine.name_of(t.line) + " " + formula_weight(t.grams_before, units) + " to " +
-                 formula_weight(t.grams_after, units);
+    for (const auto& t : s.trims)  // what the partner comes to is told with it
+        if (!s.partner || t.line != s.partner->ingredient)
+            trims += (trims.empty() ? "" : ", ") + engine.name_of(t.line) + " " + formula_weight(t.grams_before, units) + " to " +
+                     formula_weight(t.grams_after, units);
     return trims;
 }
 

@@ -24,7 +24,8 @@ bool still_true(const std::string& word, const Ingredient& gone, const Formula& 
 // As the title has it where that is no name of its own.
 std::string as_said(const std::string& word, const Ingredient& food) {
     const auto own = [&](const std::string& name) { return fold(name) == word; };
-    return std::any_of(food.names.begin(), food.names.end(), own) ? food.names.front() : word;
+    const bool whole = word.find(' ') != std::string::npos || std::any_of(food.names.begin(), food.names.end(), own);
+    return whole ? food.names.front() : word;
 }
 
 }  // namespace
