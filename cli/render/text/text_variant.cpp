@@ -199,6 +199,13 @@ std::string variant_in_three_lines(const Variant& v, const Variant& first, const
         own.push_back("the rest as in " + std::to_string(first.rank));
         edits = std::move(own);
     }
+    const auto made_alike = [&](const Edit& e) { return e.kind == EditKind::process && is_edit_of(e, first); };
+    if (!done && own.empty() && std::any_of(told.begin(), told.end(), made_alike)) {
+        edits.clear();
+        for (const auto& e : told)
+            if (!made_alike(e)) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
+        edits.push_back("made as in " + std::to_string(first.rank));
+    }
     for (const auto& tail : tails) done = done || fits(0, tail);
     most_lines = lines_to_name_all;
     done = done || fits(0, "");
