@@ -137,7 +137,11 @@ std::string as_weighed(const PredictedLine& line) {
     const auto steps = told_once(line.prepared);
     if (steps.empty()) return line.name;
     const bool changes = line.weighed_g > 0 && (line.grams < (1 - told) * line.weighed_g || line.grams > (1 + told) * line.weighed_g);
-    if (line.weighed_prepared) return with_preparations(line.name, steps) + " (weighed so)";
+    // What is only cut smaller weighs as much before and after, and "ground coriander" says it by its name.
+    static const std::vector<std::string_view> cut{"chopped", "sliced", "minced", "grated", "crushed", "ground", "diced"};
+    const bool only_cut = std::all_of(steps.begin(), steps.end(), [](const std::string& step) { return is_one_of(step, cut); });
+    if (line.weighed_prepared && steps.size() == 1 && line.name.starts_with(steps.front() + " ")) return line.name;
+    if (line.weighed_prepared) return with_preparations(line.name, steps) + (only_cut ? "" : " (weighed so)");
     if (!changes) return with_preparations(line.name, steps);
     return then(line.name, steps, is_dry(steps) ? "dry" : "raw");
 }

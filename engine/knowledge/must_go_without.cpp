@@ -107,7 +107,7 @@ private:
     // "Not allergic", "no known allergies", "keine Nussallergie", "nobody is allergic".
     bool is_denied(std::size_t at) const {
         constexpr std::size_t reach = 2;  // words
-        if (says_any(WordList::nobody_word, 2)) return true;
+        if (says_any(WordList::nobody_word, 3)) return true;
         for (std::size_t back = 1; back <= std::min(reach, at); ++back) {
             if (is_denial(at - back)) return true;
             if (!names_at(at - back, at - back + 1).empty()) return false;

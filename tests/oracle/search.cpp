@@ -14,6 +14,16 @@ constexpr double solver = 2e-3;  // what two runs of the inner solver may differ
 constexpr double simplicity =
     0.4;  // squared; the search holds a simpler plan for as good as one that gains less (search.cpp: worth_adding, twice)
 
+// A few grams left of a line are no plan: the search leaves out what is no weight, and its plan is then one of another set of moves.
+bool leaves_a_remnant(const Problem& problem, const std::vector<double>& grams) {
+    for (std::size_t m = 0; m < grams.size(); ++m) {
+        const Move& move = problem.moves[m];
+        const double left = move.most - grams[m];
+        if (move.kind == MoveKind::reduce && !move.trim && grams[m] > 0 && left > 0 && left < move.remnant) return true;
+    }
+    return false;
+}
+
 // The least cost of one set of moves, from several starts.
 double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::size_t set, const ProcessOption& process) {
     const auto& moves = small.problem.moves;
@@ -29,7 +39,7 @@ double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::si
         std::vector<double> from;
         for (const auto& move : moves) from.push_back(share * move.most);
         const Solution found = rebalancer.solve(choices, process, from);
-        if (found.feasible()) best = std::min(best, found.cost + process.price);
+        if (found.feasible() && !leaves_a_remnant(small.problem, found.grams)) best = std::min(best, found.cost + process.price);
     }
     return best;
 }

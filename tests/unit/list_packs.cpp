@@ -19,11 +19,26 @@ double grams(const std::string& line, const std::string& food) {
 }
 
 TEST_CASE("a pack with its weight is so much as bought, however it is written", "[list_packs]") {
-    for (const auto& line :
-         {"spinach 200 g bag x2", "spinach 200g bag x 2", "spinach 2 bags x 200 g", "spinach 2 bags of 200 g", "spinach 2 bags, 200 g each",
-          "spinach 200 g x 2", "spinach 200g x2", "x2 200g bags spinach", "2x spinach 200 g bag", "spinach, 200g bags, two",
-          "spinach 200g bag (x2)", "spinach 200 g bag \u00D7 2", "spinach bag 200 g x2", "Spinat 2 Beutel \u00E0 200 g",
-          "Spinat 2 Beutel je 200 g", "\u00E9pinards 2 sachets de 200 g", "espinacas 2 bolsas de 200 g", "spinaci 2 buste da 200 g"}) {
+    for (const auto& line : {"spinach 200 g bag x2",
+                             "spinach 200g bag x 2",
+                             "spinach 2 bags x 200 g",
+                             "spinach 2 bags of 200 g",
+                             "spinach 2 bags, 200 g each",
+                             "spinach 200 g x 2",
+                             "spinach 200g x2",
+                             "x2 200g bags spinach",
+                             "2x spinach 200 g bag",
+                             "spinach, 200g bags, two",
+                             "spinach 200g bag (x2)",
+                             "spinach 200 g bag \u00D7 2",
+                             "spinach bag 200 g x2",
+                             "Spinat 2 Beutel \u00E0 200 g",
+                             "Spinat 2 Beutel je 200 g",
+                             "\u00E9pinards 2 sachets de 200 g",
+                             "espinacas 2 bolsas de 200 g",
+                             "spinaci 2 buste da 200 g",
+                             "spinach two 200 g bags",
+                             "spinach, two 200 g bags"}) {
         INFO(line);
         CHECK(grams(line, "spinach") == Approx(400));
     }
@@ -33,6 +48,7 @@ TEST_CASE("a pack with its weight is so much as bought, however it is written", 
         CHECK(grams(line, "spinach") == Approx(200));
     }
     CHECK(grams("rocket 80g bag x 3", "arugula") == Approx(240));
+    CHECK(grams("white wine vinegar half a litre", "white-wine-vinegar") == Approx(505).margin(20));
     CHECK(grams("spinach 200 g x2, kale 150 g x 3", "spinach") == Approx(400));
     CHECK(grams("spinach 200 g x2, kale 150 g x 3", "kale") == Approx(450));
     CHECK(grams("spinach 500 g (2 bags)", "spinach") == Approx(500));

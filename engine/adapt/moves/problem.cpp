@@ -308,7 +308,7 @@ private:
         auto [whole, most] = place_.weights(l, candidate);
         double least = place_.least(l, candidate, whole);
         if (same) {  // a line that is there is weighed as the formula weighs it
-            const double as_weighed = lines()[*same].grams.mid / as_picked(lines()[*same], context_.nominal()).grams.mid;
+            const double as_weighed = unit(candidate.food)[Amount::mass] / unit(lines()[*same])[Amount::mass];
             for (double* grams : {&whole, &most, &least}) *grams *= as_weighed;
         }
         Move move{MoveKind::stand_in,

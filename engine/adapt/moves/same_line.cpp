@@ -1,7 +1,6 @@
 #include "adapt/moves/same_line.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace standin {
 
@@ -10,7 +9,11 @@ std::optional<std::size_t> line_alike(const Problem& problem, const Line& food, 
     const auto& lines = problem.formula.lines;
     for (std::size_t l = 0; l < lines.size(); ++l) {
         if (lines[l].ingredient != food.ingredient || lines[l].keep || problem.missing[l]) continue;
-        if (std::abs(mass(lines[l]) - mass(food)) < 1e-9) return l;
+        // Toasted seeds are the same seeds, weighed before or after.
+        const bool as_prepared =
+            std::equal(lines[l].prepared.begin(), lines[l].prepared.end(), food.prepared.begin(), food.prepared.end(),
+                       [](const Prepared& one, const Prepared& other) { return one.preparation == other.preparation; });
+        if (as_prepared || std::abs(mass(lines[l]) - mass(food)) < 1e-9) return l;
     }
     return std::nullopt;
 }

@@ -54,7 +54,10 @@ public:
         // For the bite a leaner cut is told for that, and not with what it lacks of the fat.
         const bool for_the_bite =
             stands->role == Role::lean && asks_firmer(asked_) && !wants(Property::fat_pct) && !problem_.missing[edit.line];
-        if (!for_the_bite && !(of_meat && wants(Property::fat_pct))) return why;
+        // What comes in for what is missing serves the want only where it goes that way: breast for thigh makes nothing richer.
+        const double comes = context_.nominal().unit(move.food)[Amount::fat], goes = context_.nominal().unit(line)[Amount::fat];
+        const bool serves = !problem_.missing[edit.line] || (asks_leaner(asked_) ? comes < goes : comes > goes);
+        if (!for_the_bite && !(of_meat && wants(Property::fat_pct) && serves)) return why;
         Reason fat = about(ReasonKind::fat);
         if (for_the_bite) fat.role = "firmness";
         fat.asks = why.asks;

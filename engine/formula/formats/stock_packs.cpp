@@ -163,7 +163,10 @@ private:
             }
         if (at > 0 && only_signs(words_[at - 1].end, weight_.begin, " ")) {
             const bool multiplied = is_times(words_[at - 1].raw) && at > 1 && only_digits(words_[at - 2].raw);
-            if (multiplied || (pack_behind && whole_number_at(at - 1))) return;  // "2 x 200 g", "two 200 g bags"
+            const auto number = pack_behind ? whole_number_at(at - 1) : std::nullopt;
+            if (number && at > 1 && ends_clause(pack.end))  // "green chiles two 4 oz cans"
+                return take(*number, {{words_[at - 1].begin, words_[at - 1].end}, pack});
+            if (multiplied || number) return;  // "2 x 200 g", "two 200 g bags"
         }
         if (const auto times = times_at(0); times && pack_behind && times->span.end <= weight_.begin)
             return take(times->number, {pack, times->span});
