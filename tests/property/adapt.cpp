@@ -70,7 +70,16 @@ const std::vector<std::pair<Case, AdaptAnswer>>& answers() {
 // Every food that a variant has or names to take in its place, and that the words leave out.
 std::vector<std::string> excluded_foods(const Variant& v, const std::vector<std::string>& words) {
     std::vector<std::string> named, found;
-    for (const auto& l : v.formula.lines) named.push_back(l.ingredient);
+    std::set<std::string> kept;  // lines that the maker keeps: what only may hold it stays, and its packet is told to be looked at
+    for (const auto& l : v.formula.lines) {
+        named.push_back(l.ingredient);
+        if (l.keep) kept.insert(l.ingredient);
+    }
+    const auto kept_by_packet = [&](const std::string& id, const Exclusion& exclusion) {
+        Ingredient plain = *knowledge().ingredient(id);
+        plain.may_hold.clear();
+        return kept.count(id) > 0 && exclusion.kind && !belongs(plain, *exclusion.kind, knowledge());
+    };
     for (const auto& e : v.edits) {
         if (!e.with.empty() && e.kind != EditKind::process) named.push_back(e.with);
         for (const auto& other : e.alternatives) named.push_back(other.with);
@@ -78,7 +87,7 @@ std::vector<std::string> excluded_foods(const Variant& v, const std::vector<std:
     for (const auto& word : words) {
         const Exclusion exclusion = exclusion_of(word, knowledge()).value();
         for (const auto& id : named)
-            if (exclusion.foods.count(id)) found.push_back(word + ": " + id);
+            if (exclusion.foods.count(id) && !kept_by_packet(id, exclusion)) found.push_back(word + ": " + id);
     }
     return found;
 }
