@@ -41,14 +41,18 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
             ++last;
         SoakedIn soaked;
         soaked.liquid = line.substr(words[i + 1].begin, words[last - 1].end - words[i + 1].begin);
-        soaked.food = line.substr(0, words[frying ? i - 1 : i - 2].end);
-        const auto food = read_line(soaked.food, origin, knowledge), liquid = read_line(soaked.liquid, origin, knowledge);
-        if (!food || !liquid || danger_of_food(line, food->line, knowledge)) return std::nullopt;  // beans that were only soaked
+        const auto liquid = read_line(soaked.liquid, origin, knowledge);
+        if (!liquid) return std::nullopt;
+        const Ingredient& taken_up = *knowledge.ingredient(liquid->line.ingredient);
+        const bool of_fat = taken_up.composition.fat.mid >= mostly_fat;
+        const bool fried = frying && (!soaking || of_fat);  // crumbs softened in milk, onions softened in butter
+        soaked.food = line.substr(0, words[fried ? i - 1 : i - 2].end);
+        const auto food = read_line(soaked.food, origin, knowledge);
+        if (!food || danger_of_food(line, food->line, knowledge)) return std::nullopt;  // beans that were only soaked
         // Of what is plumped in water nobody knows how much stays; in anything else it is meant to go in.
         const bool goes_in = soaks_up(*knowledge.ingredient(food->line.ingredient)) || mixing ||
                              (absorbing && knowledge.ingredient(liquid->line.ingredient)->id != "water");
-        const Ingredient& taken_up = *knowledge.ingredient(liquid->line.ingredient);
-        if (frying ? taken_up.composition.fat.mid < mostly_fat : !goes_in || !is_soaking_liquid(taken_up)) return std::nullopt;
+        if (fried ? !of_fat : !goes_in || !is_soaking_liquid(taken_up)) return std::nullopt;
         const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(),
                                           [&](const Word& word) { return knowledge.in_list(WordList::wrung_word, word.folded); });
         const auto& name = knowledge.ingredient(liquid->line.ingredient)->names.front();
