@@ -6,9 +6,9 @@
 
 #include "knowledge/edible.hpp"
 #include "models/as_bought.hpp"
-#include "safety/exclusions.hpp"
 #include "support/cases.hpp"
 #include "support/catch.hpp"
+#include "support/excluded_foods.hpp"
 
 using namespace standin;
 
@@ -65,31 +65,6 @@ const std::vector<std::pair<Case, AdaptAnswer>>& answers() {
         return done;
     }();
     return all;
-}
-
-// Every food that a variant has or names to take in its place, and that the words leave out.
-std::vector<std::string> excluded_foods(const Variant& v, const std::vector<std::string>& words) {
-    std::vector<std::string> named, found;
-    std::set<std::string> kept;  // lines that the maker keeps: what only may hold it stays, and its packet is told to be looked at
-    for (const auto& l : v.formula.lines) {
-        named.push_back(l.ingredient);
-        if (l.keep) kept.insert(l.ingredient);
-    }
-    const auto kept_by_packet = [&](const std::string& id, const Exclusion& exclusion) {
-        Ingredient plain = *knowledge().ingredient(id);
-        plain.may_hold.clear();
-        return kept.count(id) > 0 && exclusion.kind && !belongs(plain, *exclusion.kind, knowledge());
-    };
-    for (const auto& e : v.edits) {
-        if (!e.with.empty() && e.kind != EditKind::process) named.push_back(e.with);
-        for (const auto& other : e.alternatives) named.push_back(other.with);
-    }
-    for (const auto& word : words) {
-        const Exclusion exclusion = exclusion_of(word, knowledge()).value();
-        for (const auto& id : named)
-            if (exclusion.foods.count(id) && !kept_by_packet(id, exclusion)) found.push_back(word + ": " + id);
-    }
-    return found;
 }
 
 double grams_of(const Formula& f, const std::string& id) {

@@ -34,7 +34,7 @@ TEST_CASE("plants apart: borage for salad burnet, dried wakame for nori, potato 
     CHECK(grams_in(nori, "wakame-dried") > 10);
     CHECK(grams_in(nori, "wakame-dried") < 13.5);  // by its iodine no more than ten grams in a kilo
     const Variant panko = first_for("Salmon (invented)\n900 g salmon fillet\n100 g panko\n12 g salt\n", "rice flour 300 g\nno panko\n");
-    CHECK(grams_in(panko, "rice-flour") < 60);
+    CHECK(grams_in(panko, "rice-flour") < 65);
 }
 
 TEST_CASE("plants apart: mandarins on a list are their juice and their zest") {

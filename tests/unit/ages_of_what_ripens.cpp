@@ -57,8 +57,8 @@ TEST_CASE("an age before the name, in brackets or in any tongue is told and stop
     is("100 ml 2019 red wine", "red-wine");
     is("100 ml red wine, 2021 vintage", "red-wine");
     is("25 g three-year miso", "miso");
-    for (const std::string line : {"100 g 2-month-old milk", "200 g pork liver, 3 days old",
-                                   "100 g 2019 minced pork", "100 g 18-month ricotta"}) {
+    for (const std::string line :
+         {"100 g 2-month-old milk", "200 g pork liver, 3 days old", "100 g 2019 minced pork", "100 g 18-month ricotta"}) {
         INFO(line);
         CHECK_FALSE(with_line(line).has_value());
     }

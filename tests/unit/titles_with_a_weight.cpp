@@ -11,8 +11,8 @@ Formula read(const std::string& first) {
 }
 
 TEST_CASE("the name of a sausage before a weight is a title") {
-    for (const std::string first : {"Wild garlic bratwurst, 5 kg", "B\u00e4rlauch-Bratwurst, 5 kg", "Salsiccia verde, 3 kg", "Nettle links 2.5 kg",
-                                    "Saucisse verte, 4 kg", "Green breakfast patties, 4 lb"}) {
+    for (const std::string first : {"Wild garlic bratwurst, 5 kg", "B\u00e4rlauch-Bratwurst, 5 kg", "Salsiccia verde, 3 kg",
+                                    "Nettle links 2.5 kg", "Saucisse verte, 4 kg", "Green breakfast patties, 4 lb"}) {
         INFO(first);
         const Formula formula = read(first);
         CHECK(formula.title.substr(0, 5) == first.substr(0, 5));

@@ -32,10 +32,8 @@ bool is_half_of(const Move& pair, const Move& move, const Problem& problem) {
     // Loin beside belly for shoulder: where there is hardly any belly the loin comes in all the same.
     const bool lean = move.role == Role::lean,
                runs_out = pair.most * pair.covers->per_gram < most_of_it * missing_share(problem, pair.line);
-    // Where there is too little of the second part, more of the first comes in without it.
-    constexpr double clearly_more = 1.5;  // judgement
-    const bool leads = pair.food.ingredient == move.food.ingredient &&
-                       pair.stands_for.front().closeness >= move.stands_for.front().closeness && move.most <= clearly_more * pair.most;
+    const bool leads =
+        pair.food.ingredient == move.food.ingredient && pair.stands_for.front().closeness >= move.stands_for.front().closeness;
     const bool nearer_alone =
         move.stands_for.front().closeness > pair.stands_for.front().closeness;  // zest for lemongrass, without the ginger
     return leads || (pair.second->food.ingredient == move.food.ingredient && !nearer_alone && !(lean && runs_out));

@@ -305,12 +305,8 @@ private:
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
         const auto same = line_alike(candidate.food);
         if (same == l || (!same && kept_as_it_is(candidate.food))) return false;
-        auto [whole, most] = place_.weights(l, candidate);
-        double least = place_.least(l, candidate, whole);
-        if (same) {  // a line that is there is weighed as the formula weighs it
-            const double as_weighed = unit(candidate.food)[Amount::mass] / unit(lines()[*same])[Amount::mass];
-            for (double* grams : {&whole, &most, &least}) *grams *= as_weighed;
-        }
+        const auto [fills, full] = place_.weights(l, candidate);
+        const double there = same ? weighed_there(lines()[*same], candidate.food, context_) : 1, whole = there * fills, most = there * full;
         Move move{MoveKind::stand_in,
                   l,
                   same ? lines()[*same] : candidate.food,
@@ -326,7 +322,7 @@ private:
         move.most = std::min(most, room_for(move, candidate));
         if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
         if (candidate.in_two_parts() && !add_second_part(move, candidate)) return false;
-        move.least = least;
+        move.least = there * place_.least(l, candidate, fills);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);

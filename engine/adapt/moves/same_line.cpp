@@ -25,4 +25,8 @@ bool kept_as_it_is(const Problem& problem, const Line& food, const std::map<std:
     return kept && left.count(food.ingredient) == 0;
 }
 
+double weighed_there(const Line& there, const Line& food, const Context& context) {
+    return context.nominal().unit(food)[Amount::mass] / context.nominal().unit(there)[Amount::mass];
+}
+
 }  // namespace standin

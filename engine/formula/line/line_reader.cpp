@@ -369,8 +369,7 @@ private:
             std::erase_if(read.doubts, [&](const LineDoubt& doubt) {
                 return doubt.what.kind == ReasonKind::passed_over && fold(doubt.what.about).find(told.about) != std::string::npos;
             });
-            const bool plain = told.role == "said-free";  // no doubt of what is meant
-            read.doubts.push_back({plain ? Confidence::sure : Confidence::unsure, std::move(told), true});
+            read.doubts.push_back({told.role == "said-free" ? Confidence::sure : Confidence::unsure, std::move(told), true});
         }
         if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, reason_about(ReasonKind::outside_counted_in, purpose), true});

@@ -131,9 +131,8 @@ bool may_have_age(const Ingredient& food, const RipeAge& age, const Knowledge& k
 
 std::string without_ripe_age(std::string_view line, const std::vector<const Ingredient*>& foods, const Knowledge& knowledge) {
     auto age = take_ripe_age(line, knowledge);
-    const bool all = age && !foods.empty() && std::all_of(foods.begin(), foods.end(), [&](const Ingredient* food) {
-        return may_have_age(*food, *age, knowledge);
-    });
+    const bool all = age && !foods.empty() &&
+                     std::all_of(foods.begin(), foods.end(), [&](const Ingredient* food) { return may_have_age(*food, *age, knowledge); });
     return all ? std::move(age->line) : std::string(line);
 }
 
