@@ -5,6 +5,7 @@
 
 #include "render/allergen_words.hpp"
 #include "render/sentences.hpp"
+#include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "standin/narrate.hpp"
 

@@ -13,11 +13,12 @@
 // Every food that a variant has or names to take in its place, and that the words leave out.
 inline std::vector<std::string> excluded_foods(const standin::Variant& v, const std::vector<std::string>& words) {
     std::vector<std::string> named, found;
-    std::set<std::string> kept;  // lines that the maker keeps: what only may hold it stays, and its packet is told to be looked at
+    std::set<std::string> kept;  // lines of the maker: what only may hold it may stay, and its packet is told to be looked at
     for (const auto& l : v.formula.lines) {
         named.push_back(l.ingredient);
-        if (l.keep) kept.insert(l.ingredient);
+        kept.insert(l.ingredient);
     }
+    for (const auto& e : v.edits) kept.erase(e.with);
     const auto kept_by_packet = [&](const std::string& id, const standin::Exclusion& exclusion) {
         standin::Ingredient plain = *knowledge().ingredient(id);
         plain.may_hold.clear();

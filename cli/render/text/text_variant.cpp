@@ -194,13 +194,12 @@ std::string variant_in_three_lines(const Variant& v, const Variant& first, const
         lines = wrapped(start + ": " + what + "." + tail, page.look.width - hang);
         return lines.size() <= most_lines;
     };
+    const auto made_alike = [&](const Edit& e) { return e.kind == EditKind::process && is_edit_of(e, first); };
     bool done = fits(0, tails.front());
     if (!done && !own.empty()) {
         own.push_back("the rest as in " + std::to_string(first.rank));
         edits = std::move(own);
-    }
-    const auto made_alike = [&](const Edit& e) { return e.kind == EditKind::process && is_edit_of(e, first); };
-    if (!done && own.empty() && std::any_of(told.begin(), told.end(), made_alike)) {
+    } else if (!done && std::any_of(told.begin(), told.end(), made_alike)) {
         edits.clear();
         for (const auto& e : told)
             if (!made_alike(e)) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));

@@ -6,6 +6,7 @@
 
 #include "core/contains.hpp"
 #include "formula/formats/stock_remarks.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/leaf_cut.hpp"
 #include "formula/line/method_facts.hpp"
 #include "formula/line/process_text.hpp"
