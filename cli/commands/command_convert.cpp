@@ -1,4 +1,6 @@
 #include <iostream>
+#include <optional>
+#include <utility>
 
 #include "conversation/conversation.hpp"
 #include "render/json/json.hpp"
@@ -22,7 +24,9 @@ int report(const Call& call, const Engine& engine) {
     }
     const auto reading = engine.read_closely(*text, shown_name(call.operands.front()));
     if (!reading) return complain(reading.error(), call.colour);
-    const auto predicted = reading->formula ? engine.predict(*reading->formula) : Result<Prediction>(Failure(Error{}));
+    std::optional<Prediction> predicted;
+    if (reading->formula)
+        if (auto made = engine.predict(*reading->formula)) predicted = std::move(*made);
     if (call.json) return deliver(reading_json(*reading, predicted ? &*predicted : nullptr), reading->formula ? done : bad_data);
     const Look look = look_for_output(call.colour);
     std::string page = reading_text(*reading, look);
@@ -37,9 +41,12 @@ Formula with_its_core(const Engine& engine, Formula formula) {
     return formula;
 }
 
-std::string written(const Call& call, const Engine& engine, const Formula& formula) {
+ToldBeside told_of(const Engine& engine, const Formula& formula) {
     const auto predicted = engine.predict(formula);
-    const ToldBeside told = predicted ? told_beside(*predicted) : ToldBeside{};
+    return predicted ? told_beside(*predicted) : ToldBeside{};
+}
+
+std::string written(const Call& call, const Engine& engine, const Formula& formula, const ToldBeside& told) {
     std::string text = call.to == "json"     ? with_told_json(engine.formula_json(formula), told)
                        : call.to == "jsonld" ? with_told_jsonld(engine.formula_jsonld(with_its_core(engine, formula)), told)
                                              : with_told(engine.formula_text(formula), told);
@@ -48,10 +55,7 @@ std::string written(const Call& call, const Engine& engine, const Formula& formu
 }
 
 // What its words say that must be minded is told beside it too, with its allergens, for who does not look into the file.
-void tell_dangers(const Engine& engine, const Formula& formula) {
-    const auto predicted = engine.predict(formula);
-    if (!predicted) return;
-    const ToldBeside told = told_beside(*predicted);
+void tell_dangers(const ToldBeside& told) {
     for (const auto& caution : told.of_words) std::cerr << "standin: mind: " << caution << "\n";
     if (told.of_words.empty()) return;
     for (const auto& allergen : told.allergens) std::cerr << "standin: allergen: " << allergen << "\n";
@@ -74,8 +78,9 @@ int ask(const Call& call, const Engine& engine) {
     if (!formula) return complain(formula.error(), call.colour);
     Call as = call;
     if (as.to.empty() && (call.json || is_json(call.save))) as.to = "json";
-    const std::string out = written(as, engine, *formula);
-    tell_dangers(engine, *formula);
+    const ToldBeside told = told_of(engine, *formula);
+    const std::string out = written(as, engine, *formula, told);
+    tell_dangers(told);
     if (call.save.empty()) return deliver(out);
     return deliver(call, {call.save == "-" ? "" : "Written to " + call.save + ". Next: standin predict " + call.save + "\n", {}, out});
 }
@@ -92,8 +97,9 @@ int run_convert(const Call& call) {
     if (call.to.empty()) return report(call, *engine);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
-    tell_dangers(*engine, *formula);
-    return deliver(written(call, *engine, *formula));
+    const ToldBeside told = told_of(*engine, *formula);
+    tell_dangers(told);
+    return deliver(written(call, *engine, *formula, told));
 }
 
 }  // namespace standin::cli

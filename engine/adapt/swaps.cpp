@@ -26,6 +26,7 @@
 #include "safety/safety.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
+#include "substitute/portion.hpp"
 #include "substitute/stand_ins.hpp"
 #include "substitute/standing.hpp"
 #include "substitute/stock.hpp"
@@ -151,11 +152,9 @@ private:
     // To the kitchen's scale, and not past what a kilo takes of it.
     double weighed(const Line& food) const {
         const double grams = kitchen_grams(food.grams.mid, false);
-        const auto& most = knowledge_.ingredient(food.ingredient)->most_g_per_kg;
-        if (!most || most->band.mid >= 1000) return grams;
         double rest = 0;
         for (std::size_t l = 0; l < base_.lines.size(); ++l) rest += l == line_ ? 0 : base_.lines[l].grams;
-        const double limit = most->band.mid * rest / (1000 - most->band.mid);
+        const double limit = most_beside(rest, *knowledge_.ingredient(food.ingredient));
         constexpr double over = 1.1;  // what oversteps it by more was not held to it in the first place
         return grams > limit && grams < over * limit ? kitchen_grams(limit, true) : grams;
     }

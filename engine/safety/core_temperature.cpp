@@ -92,7 +92,10 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
 }
 
 CoreTemperature asked_core(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
-    CoreTemperature core = demanded_core(prediction, knowledge, rules);
+    return asked_core(demanded_core(prediction, knowledge, rules), prediction, process, knowledge);
+}
+
+CoreTemperature asked_core(CoreTemperature core, const Prediction& prediction, const Process& process, const Knowledge& knowledge) {
     double celsius = std::max(core.core_c, process.core_c.value_or(0));
     const Condition* setting = process.core_c || !process.core_curve.empty() ? nullptr : knowledge.condition("cooked");
     if (setting && setting->least && *setting->least > celsius) {

@@ -29,6 +29,8 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
 /// The core that a page asks for: what the rules demand, or what the maker writes where that is hotter. Where he writes none, hot enough
 /// for the starch and egg in it to set.
 CoreTemperature asked_core(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules);
+/// The same where the rules' demand is known.
+CoreTemperature asked_core(CoreTemperature demanded, const Prediction& prediction, const Process& process, const Knowledge& knowledge);
 
 /// The core that the meat of a formula needs, where its maker writes less; nothing where he has measured the whole course of the core.
 std::optional<double> core_beyond_the_written(const Formula& formula, const Knowledge& knowledge, std::string_view rules);

@@ -107,7 +107,7 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.overlay = knowledge.overlay();
     hold_by_rules(prediction.read_as, knowledge, rules);
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
-    const CoreTemperature asked = asked_core(prediction, formula.process, knowledge, rules);
+    const CoreTemperature asked = asked_core(demanded, prediction, formula.process, knowledge);
     prediction.core = {asked.core_c, asked.hold_s};
     // What the method cooks at is told only where it is too little for these foods.
     constexpr double rounding = 0.3;  // C: 71 for 71.1, 74 for 73.9

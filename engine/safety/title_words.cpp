@@ -57,7 +57,6 @@ std::string_view phrase_at(const TitleText& words, std::size_t at, WordList list
 
 bool denies(const std::string& word, const Knowledge& knowledge) { return knowledge.in_list_as_written(WordList::title_without, word); }
 
-// Singular and plural alike.
 }  // namespace
 
 TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge)

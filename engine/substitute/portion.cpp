@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/band.hpp"
 #include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
@@ -272,9 +273,8 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food, double line_
     const auto& limit = ingredient(food).most_g_per_kg;
     // Of the batch that it makes: what the line weighed is gone.
     const double rest = batch_grams_ - nominal_.unit(line_)[Amount::mass] * line_.grams.mid;
-    const double share = limit ? std::min(limit->band.mid / 1000, 0.999) : 0;
     // Of a stand-in for a part of the line only that part is weighed.
-    const double grams = limit ? share * rest / (1 - share) / line_share : std::numeric_limits<double>::infinity();
+    const double grams = most_beside(rest, ingredient(food)) / line_share;
     if (grams < b.most) {
         b.most = grams;
         b.at_most = make_reason(ReasonKind::in_a_kilo, {{"at most", {}, limit->band.mid, "g in a kilo"}});
@@ -415,13 +415,19 @@ bool to_squeeze(const Line& line, const Ingredient& ingredient, const Line& food
 
 }  // namespace
 
+double most_beside(double rest, const Ingredient& food) {
+    if (!food.most_g_per_kg) return std::numeric_limits<double>::infinity();
+    const double share = std::min(food.most_g_per_kg->band.mid / 1000, 0.999);
+    return share * rest / (1 - share);
+}
+
 Line as_picked(Line line, const Nominal& nominal) {
     if (!line.weighed_prepared || !is_vegetable(nominal.knowledge().ingredient(line.ingredient)->tissue)) return line;
     const double done = nominal.unit(line)[Amount::mass];
     line.weighed_prepared = false;
     const double left = nominal.unit(line)[Amount::mass];
     if (!(left > 0)) return line;
-    for (double* grams : {&line.grams.low, &line.grams.mid, &line.grams.high}) *grams *= done / left;
+    line.grams = scaled(line.grams, done / left);
     return line;
 }
 

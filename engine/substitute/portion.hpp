@@ -75,6 +75,9 @@ private:
     double batch_grams_ = 0;
 };
 
+/// Grams of a food that come to what a kilo of the batch takes of it, beside `rest` grams of others; infinite where it has no most.
+double most_beside(double rest, const Ingredient& food);
+
 /// A vegetable that the formula weighs when it is done, by what it weighs before that: what stands in for it is weighed so.
 Line as_picked(Line line, const Nominal& nominal);
 

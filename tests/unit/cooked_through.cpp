@@ -3,19 +3,13 @@
 
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/few_draws.hpp"
 
 using namespace standin;
 
 namespace cooked_through_test {
 
-const Engine& engine() {
-    static const Engine built_in = [] {
-        Options options;
-        options.draws = 64;
-        return Engine::open(std::move(options)).value();
-    }();
-    return built_in;
-}
+using few_draws::engine;
 
 Formula breast(const std::string& core) {
     return engine()

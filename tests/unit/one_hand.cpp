@@ -9,6 +9,7 @@
 #include "standin/narrate.hpp"
 #include "substitute/portion.hpp"
 #include "support/catch.hpp"
+#include "support/few_draws.hpp"
 #include "support/kitchen.hpp"
 #include "support/knowledge.hpp"
 
@@ -16,14 +17,7 @@ using namespace standin;
 
 namespace one_hand_test {
 
-Engine& engine() {
-    static Engine opened = [] {
-        Options options;
-        options.draws = 64;
-        return Engine::open(options).value();
-    }();
-    return opened;
-}
+using few_draws::engine;
 
 Sheet sheet(const Formula& f) {
     auto made = engine().sheet(f, {});

@@ -7,20 +7,14 @@
 
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/few_draws.hpp"
 #include "support/kitchen.hpp"
 
 using namespace standin;
 
 namespace sheet_test {
 
-Engine& engine() {
-    static Engine opened = [] {
-        Options options;
-        options.draws = 64;
-        return Engine::open(options).value();
-    }();
-    return opened;
-}
+using few_draws::engine;
 
 Formula hedge() {
     Formula f = formula({line("pork-shoulder", 2000), line("pork-backfat", 400), line("spinach", 300, {"blanched", "squeezed"}),

@@ -8,6 +8,7 @@
 #include "adapt/moves/odd_foods.hpp"
 #include "adapt/moves/salt_follows.hpp"
 #include "core/contains.hpp"
+#include "evaluate/batch.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
@@ -18,11 +19,7 @@ namespace {
 
 bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
 
-double mass_of(const Formula& formula, const Context& context) {
-    double mass = 0;
-    for (const auto& line : formula.lines) mass += context.nominal().unit(line)[Amount::mass] * line.grams.mid;
-    return mass;
-}
+double mass_of(const Formula& formula, const Context& context) { return NominalBatch(formula, context.nominal()).total()[Amount::mass]; }
 
 // What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
 // partner.
@@ -132,9 +129,12 @@ private:
     // is sour is wanted where something sour is missing.
     bool is_plain_for_sour_leaf(const Move& other, const Move& move) const {
         if (!is_plain_leaf(missing_of(move)) || !contains(food_of(move.food).roles, Role::acid) || move.into) return false;
-        return !other.into && !other.second && is_plain_leaf(food_of(other.food)) && is_to_hand(other) &&
-               !stock_.in_doubt(other.food.ingredient) && !brings_allergen(other) && !rough(other) &&
-               closeness(other) >= closeness(move) + clearly_nearer_ && fills(other, half_);
+        return is_plain_leaf_to_hand(other) && closeness(other) >= closeness(move) + clearly_nearer_ && fills(other, half_);
+    }
+
+    bool is_plain_leaf_to_hand(const Move& move) const {
+        return !move.into && !move.second && is_plain_leaf(food_of(move.food)) && is_to_hand(move) &&
+               !stock_.in_doubt(move.food.ingredient) && !brings_allergen(move) && !rough(move);
     }
 
     static bool is_seasoning_leaf(const Ingredient& food) { return contains(food.roles, Role::herb); }
@@ -148,9 +148,7 @@ private:
         if (!is_plain_leaf(missing_of(move)) || !is_seasoning_leaf(food_of(move.food))) return false;
         double together = 0;
         for (const auto& other : all_)
-            if (stands_in(problem_, other) && other.line == move.line && !other.second && !other.into &&
-                is_plain_leaf(food_of(other.food)) && is_to_hand(other) && !stock_.in_doubt(other.food.ingredient) &&
-                !brings_allergen(other) && !rough(other))
+            if (stands_in(problem_, other) && other.line == move.line && is_plain_leaf_to_hand(other))
                 together += there_for(other) * other.covers->per_gram;
         return together >= all_but_ * missing_share(problem_, move.line);
     }
@@ -161,7 +159,7 @@ private:
         constexpr double some_of_it = 0.2;  // of what is missing; judgement
         const Line& line = problem_.formula.lines[move.line];
         if (!is_seasoning_leaf(missing_of(move)) || !is_plain_leaf(food_of(move.food))) return false;
-        if (line.grams.mid > bulk * mass_of(problem_.formula, context_)) return false;
+        if (line.grams.mid > bulk * mass_) return false;
         return amount_of_dose(food_of(other.food).roles.front()) && (other.into || is_to_hand(other)) && !brings_allergen(other) &&
                fills(other, some_of_it);
     }
@@ -220,6 +218,7 @@ private:
     const FoodPrice& price_;
     const Context& context_;
     std::vector<Move> all_;  // before any is taken out
+    double mass_ = mass_of(problem_.formula, context_);
     double all_but_ = context_.constant("advice.fair.all-but"), half_ = context_.constant("advice.fair.half");
     double a_third_ = context_.constant("advice.fair.a-third"), far_off_ = context_.constant("advice.fair.far-off");
     double clearly_nearer_ = context_.constant("advice.fair.clearly-nearer");

@@ -1,6 +1,7 @@
 #include "adapt/moves/same_line.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace standin {
 
