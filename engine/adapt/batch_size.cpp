@@ -9,7 +9,7 @@
 #include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "models/as_bought.hpp"
 #include "substitute/stand_ins.hpp"
 

@@ -7,9 +7,9 @@
 #include "adapt/own_plan.hpp"
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/edible.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/words/hazard_text.hpp"
 #include "safety/wording.hpp"
 #include "standin/number_text.hpp"
 

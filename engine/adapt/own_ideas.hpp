@@ -2,7 +2,7 @@
 #pragma once
 
 #include "adapt/moves/problem.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/advice.hpp"
 
 namespace standin {

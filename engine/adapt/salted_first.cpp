@@ -6,7 +6,7 @@
 #include "adapt/variants/missing_salt.hpp"
 #include "adapt/variants/variant_list.hpp"
 #include "evaluate/batch.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

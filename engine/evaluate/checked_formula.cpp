@@ -6,7 +6,7 @@
 #include "core/process_bounds.hpp"
 #include "evaluate/faults.hpp"
 #include "evaluate/leaf_paste.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

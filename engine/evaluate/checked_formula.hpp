@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 #include "standin/result.hpp"
 

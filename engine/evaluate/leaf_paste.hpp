@@ -1,7 +1,7 @@
 // Raw leaf of which nobody says how it is cut: a little beside a mass is chopped, much of it is blended with the rest of the paste.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

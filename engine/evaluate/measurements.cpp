@@ -10,8 +10,8 @@
 #include "evaluate/batch.hpp"
 #include "evaluate/learn.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/kitchen_overlay.hpp"
-#include "knowledge/plausible.hpp"
+#include "knowledge/index/kitchen_overlay.hpp"
+#include "knowledge/index/plausible.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/draws.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/process.hpp"
 
 namespace standin {

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "knowledge/records.hpp"
+#include "knowledge/records/records.hpp"
 
 namespace standin {
 

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/draws.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/lab.hpp"
 #include "standin/property.hpp"
 #include "standin/reason.hpp"

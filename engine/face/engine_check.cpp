@@ -8,10 +8,10 @@
 #include "formula/formats/kitchen_text.hpp"
 #include "formula/formats/price_list.hpp"
 #include "formula/formats/reading.hpp"
-#include "knowledge/check.hpp"
-#include "knowledge/coverage.hpp"
-#include "knowledge/defaults.hpp"
-#include "knowledge/integrity.hpp"
+#include "knowledge/checks/check.hpp"
+#include "knowledge/checks/coverage.hpp"
+#include "knowledge/checks/integrity.hpp"
+#include "knowledge/index/defaults.hpp"
 #include "safety/cautions.hpp"
 
 namespace standin {

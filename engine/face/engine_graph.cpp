@@ -1,6 +1,6 @@
 // The swaps as a drawing: which of them a word and a role mean.
 #include "face/inside.hpp"
-#include "knowledge/swap_dot.hpp"
+#include "knowledge/index/swap_dot.hpp"
 
 namespace standin {
 

@@ -11,7 +11,7 @@
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "formula/formats/kitchen_text.hpp"
-#include "knowledge/kitchen_overlay.hpp"
+#include "knowledge/index/kitchen_overlay.hpp"
 #include "narrate/kitchen_words.hpp"
 
 namespace standin {

@@ -6,13 +6,13 @@
 #include <unordered_map>
 
 #include "core/names.hpp"
-#include "knowledge/check.hpp"
-#include "knowledge/colour_survey.hpp"
-#include "knowledge/flat.hpp"
-#include "knowledge/mending.hpp"
-#include "knowledge/only_safer.hpp"
-#include "knowledge/reading.hpp"
-#include "knowledge/references.hpp"
+#include "knowledge/checks/check.hpp"
+#include "knowledge/checks/only_safer.hpp"
+#include "knowledge/packing/flat.hpp"
+#include "knowledge/readers/colour_survey.hpp"
+#include "knowledge/readers/mending.hpp"
+#include "knowledge/readers/reading.hpp"
+#include "knowledge/records/references.hpp"
 
 namespace standin {
 

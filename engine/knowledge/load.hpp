@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "knowledge/check.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/checks/check.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -3,7 +3,7 @@
 
 #include "adapt/distance/distance.hpp"
 #include "adapt/moves/problem.hpp"
-#include "knowledge/mending.hpp"
+#include "knowledge/readers/mending.hpp"
 
 namespace standin {
 

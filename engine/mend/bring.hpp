@@ -1,8 +1,8 @@
 // How a food goes into a mass that is mixed already.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
-#include "knowledge/mending.hpp"
+#include "knowledge/index/knowledge.hpp"
+#include "knowledge/readers/mending.hpp"
 #include "standin/mend.hpp"
 
 namespace standin {

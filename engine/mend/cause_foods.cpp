@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 
 namespace standin {
 namespace {

@@ -5,8 +5,8 @@
 #include <vector>
 
 #include "evaluate/batch.hpp"
-#include "knowledge/knowledge.hpp"
-#include "knowledge/mending.hpp"
+#include "knowledge/index/knowledge.hpp"
+#include "knowledge/readers/mending.hpp"
 
 namespace standin {
 

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "knowledge/mending.hpp"
+#include "knowledge/readers/mending.hpp"
 #include "mend/measured.hpp"
 #include "mend/tastes.hpp"
 #include "standin/mend.hpp"

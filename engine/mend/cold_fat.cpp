@@ -5,7 +5,7 @@
 #include "core/band.hpp"
 #include "core/has_food.hpp"
 #include "evaluate/batch.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

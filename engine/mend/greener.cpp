@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "evaluate/batch.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 
 namespace standin {
 namespace {

@@ -7,7 +7,7 @@
 #include "adapt/distance/difference.hpp"
 #include "adapt/distance/met.hpp"
 #include "core/contains.hpp"
-#include "knowledge/vocabulary.hpp"
+#include "knowledge/records/vocabulary.hpp"
 #include "mend/bring.hpp"
 #include "models/colour_words.hpp"
 #include "safety/allergens.hpp"

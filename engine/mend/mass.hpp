@@ -1,7 +1,7 @@
 // One mass that is to be mended.
 #pragma once
 
-#include "knowledge/mending.hpp"
+#include "knowledge/readers/mending.hpp"
 #include "mend/measured.hpp"
 #include "mend/tastes.hpp"
 #include "substitute/stock.hpp"

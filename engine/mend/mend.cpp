@@ -6,7 +6,7 @@
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/causes.hpp"
 #include "mend/of_the_list.hpp"

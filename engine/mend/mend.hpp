@@ -2,7 +2,7 @@
 #pragma once
 
 #include "evaluate/checked_formula.hpp"
-#include "knowledge/mending.hpp"
+#include "knowledge/readers/mending.hpp"
 #include "standin/mend.hpp"
 #include "substitute/context.hpp"
 

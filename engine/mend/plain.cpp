@@ -9,7 +9,7 @@
 #include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/cold_fat.hpp"
 #include "mend/greener.hpp"

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "adapt/goals/wants.hpp"
-#include "knowledge/mending.hpp"
+#include "knowledge/readers/mending.hpp"
 
 namespace standin {
 

@@ -18,8 +18,8 @@
 #include <span>
 #include <string_view>
 
-#include "knowledge/records.hpp"
-#include "knowledge/vocabulary.hpp"
+#include "knowledge/records/records.hpp"
+#include "knowledge/records/vocabulary.hpp"
 #include "models/activity.hpp"
 #include "models/material.hpp"
 #include "models/parameters.hpp"

@@ -4,7 +4,7 @@
 #include <array>
 #include <string_view>
 
-#include "knowledge/edible.hpp"
+#include "knowledge/index/edible.hpp"
 #include "models/composition.hpp"
 
 namespace standin {

@@ -1,7 +1,7 @@
 // From what a line weighs to what must be picked or bought for it.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -22,7 +22,7 @@
 #include <span>
 #include <string_view>
 
-#include "knowledge/vocabulary.hpp"
+#include "knowledge/records/vocabulary.hpp"
 #include "models/cielab.hpp"
 #include "models/material.hpp"
 #include "models/parameters.hpp"

@@ -7,7 +7,7 @@
 #include <stdexcept>
 #include <string>
 
-#include "knowledge/colour_survey.hpp"
+#include "knowledge/readers/colour_survey.hpp"
 
 namespace standin {
 namespace packed {

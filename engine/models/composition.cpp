@@ -6,10 +6,10 @@
 #include <string>
 
 #include "core/contains.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/plausible.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/index/plausible.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "models/fat.hpp"
 #include "models/heat.hpp"
 

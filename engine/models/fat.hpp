@@ -1,7 +1,7 @@
 // How hard the fats of a batch are: what mixing smears and what no cell encloses (knowledge/models/fat.json).
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -17,7 +17,7 @@
 #include <span>
 #include <vector>
 
-#include "knowledge/vocabulary.hpp"
+#include "knowledge/records/vocabulary.hpp"
 #include "models/parameters.hpp"
 #include "standin/process.hpp"
 

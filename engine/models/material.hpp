@@ -5,7 +5,7 @@
 #include <array>
 #include <cstddef>
 
-#include "knowledge/vocabulary.hpp"
+#include "knowledge/records/vocabulary.hpp"
 
 namespace standin {
 

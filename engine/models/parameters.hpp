@@ -11,7 +11,7 @@
 
 #include "core/band.hpp"
 #include "core/draws.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

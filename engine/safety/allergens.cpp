@@ -6,9 +6,9 @@
 #include <utility>
 
 #include "core/contains.hpp"
-#include "knowledge/contact_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/line_name.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/index/line_name.hpp"
+#include "knowledge/told/contact_text.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {

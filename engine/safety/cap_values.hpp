@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-#include "knowledge/records.hpp"
+#include "knowledge/records/records.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/wording.hpp"
 

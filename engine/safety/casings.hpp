@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "knowledge/kinds.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"
 

@@ -6,7 +6,7 @@
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

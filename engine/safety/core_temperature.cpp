@@ -5,7 +5,7 @@
 
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 #include "standin/temperature_text.hpp"

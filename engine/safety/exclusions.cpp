@@ -5,7 +5,7 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "knowledge/hazard_text.hpp"
+#include "knowledge/words/hazard_text.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
 

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -5,8 +5,8 @@
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/must_go_without.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/told/must_go_without.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 

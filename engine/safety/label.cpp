@@ -5,10 +5,10 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/contact_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/line_name.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/index/line_name.hpp"
+#include "knowledge/told/contact_text.hpp"
+#include "knowledge/words/hazard_text.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
 

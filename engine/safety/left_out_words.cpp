@@ -6,7 +6,7 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

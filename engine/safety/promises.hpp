@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "safety/goes_without.hpp"
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "evaluate/predict.hpp"
-#include "knowledge/hot_holding.hpp"
-#include "knowledge/line_name.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/line_name.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/words/hot_holding.hpp"
 #include "safety/allergens.hpp"
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"

@@ -4,7 +4,7 @@
 #include <string_view>
 
 #include "evaluate/evaluator.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/prediction.hpp"
 
 namespace standin {

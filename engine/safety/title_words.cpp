@@ -7,12 +7,12 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "knowledge/guests.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/named_ages.hpp"
-#include "knowledge/said_words.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/told/guests.hpp"
+#include "knowledge/told/named_ages.hpp"
+#include "knowledge/words/hazard_text.hpp"
+#include "knowledge/words/said_words.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/words.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/prediction.hpp"
 
 namespace standin {

@@ -4,9 +4,9 @@
 #include <array>
 #include <string_view>
 
-#include "knowledge/effects.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

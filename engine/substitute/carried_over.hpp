@@ -1,7 +1,7 @@
 // What was done to a line and is done to its stand-in as well: only what can be done to that food.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

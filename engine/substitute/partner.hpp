@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "substitute/context.hpp"
 #include "substitute/portion.hpp"
 

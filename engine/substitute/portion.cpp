@@ -6,9 +6,9 @@
 
 #include "core/band.hpp"
 #include "core/contains.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "standin/number_text.hpp"
 #include "substitute/carried_over.hpp"
 #include "substitute/conditions.hpp"

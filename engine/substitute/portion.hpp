@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "substitute/context.hpp"
 
 namespace standin {

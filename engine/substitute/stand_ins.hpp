@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "substitute/context.hpp"
 #include "substitute/partner.hpp"
 

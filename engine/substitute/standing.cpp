@@ -8,7 +8,7 @@
 #include <string>
 #include <utility>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

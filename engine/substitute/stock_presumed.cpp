@@ -5,7 +5,7 @@
 #include <set>
 
 #include "core/has_food.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

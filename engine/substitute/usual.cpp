@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <string>
 
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

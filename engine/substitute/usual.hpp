@@ -1,7 +1,7 @@
 // How much of a food a kilo of plain sausage usually has: for who asks of a food and has no formula.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

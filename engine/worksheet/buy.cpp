@@ -5,8 +5,8 @@
 #include <cmath>
 #include <string_view>
 
-#include "knowledge/edible.hpp"
-#include "knowledge/line_name.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/index/line_name.hpp"
 #include "models/as_bought.hpp"
 #include "worksheet/parts.hpp"
 

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/sheet.hpp"
 
 namespace standin {

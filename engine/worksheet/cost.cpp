@@ -6,7 +6,7 @@
 
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/edible.hpp"
+#include "knowledge/index/edible.hpp"
 #include "models/as_bought.hpp"
 #include "worksheet/parts.hpp"
 

@@ -1,7 +1,7 @@
 // What a formula costs by a price list: every line as it must be bought, what is cut away paid for too.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/cost.hpp"
 #include "standin/formula.hpp"
 #include "standin/sheet.hpp"

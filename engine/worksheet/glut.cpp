@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "core/contains.hpp"
-#include "knowledge/edible.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "models/composition.hpp"
 
 namespace standin {

@@ -5,7 +5,7 @@
 #include <numbers>
 #include <optional>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
 

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/sheet.hpp"
 
 namespace standin {

@@ -5,7 +5,7 @@
 #include <span>
 
 #include "core/contains.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "models/composition.hpp"
 
 namespace standin {

@@ -4,7 +4,7 @@
 #include <initializer_list>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "safety/core_temperature.hpp"
 #include "standin/sheet.hpp"
 #include "worksheet/parts.hpp"

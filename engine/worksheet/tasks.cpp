@@ -5,8 +5,8 @@
 #include <cctype>
 
 #include "core/names.hpp"
-#include "knowledge/line_name.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/line_name.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

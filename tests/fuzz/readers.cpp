@@ -10,7 +10,7 @@
 #include "formula/formats/kitchen_text.hpp"
 #include "formula/formats/reading.hpp"
 #include "knowledge/load.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/readers/reading.hpp"
 
 using namespace standin;
 

@@ -7,7 +7,7 @@
 #include "adapt/moves/exclusive.hpp"
 #include "adapt/search/rebalance.hpp"
 #include "adapt/search/search.hpp"
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "support/cases.hpp"
 
 class SmallProblem {

@@ -4,7 +4,7 @@
 #include <map>
 #include <set>
 
-#include "knowledge/edible.hpp"
+#include "knowledge/index/edible.hpp"
 #include "models/as_bought.hpp"
 #include "support/cases.hpp"
 #include "support/catch.hpp"

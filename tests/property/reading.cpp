@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "formula/line/hazards.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

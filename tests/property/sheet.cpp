@@ -3,7 +3,7 @@
 #include <map>
 #include <set>
 
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

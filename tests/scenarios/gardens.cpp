@@ -4,7 +4,7 @@
 #include <map>
 #include <set>
 
-#include "knowledge/edible.hpp"
+#include "knowledge/index/edible.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/scenario.hpp"

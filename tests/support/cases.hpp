@@ -6,7 +6,7 @@
 #include <set>
 
 #include "formula/line/hazards.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "support/kitchen.hpp"
 
 struct Case {

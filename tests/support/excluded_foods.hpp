@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "safety/exclusions.hpp"
 #include "standin/advice.hpp"
 #include "support/cases.hpp"

@@ -1,7 +1,7 @@
 // "Noix de Saint-Jacques" are no walnuts: a name of two words with a joining word between is known as a whole, or asked.
 #include "formula/line/compound_name.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

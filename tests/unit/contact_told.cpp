@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "formula/formats/reading.hpp"
-#include "knowledge/contact_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/told/contact_text.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

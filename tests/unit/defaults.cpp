@@ -1,5 +1,5 @@
 // What a food takes from its kind where nothing of its own is on record.
-#include "knowledge/defaults.hpp"
+#include "knowledge/index/defaults.hpp"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 
 #include "support/catch.hpp"
 

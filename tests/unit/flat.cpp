@@ -1,9 +1,9 @@
-#include "knowledge/flat.hpp"
+#include "knowledge/packing/flat.hpp"
 
 #include <stdexcept>
 
-#include "knowledge/defaults.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/index/defaults.hpp"
+#include "knowledge/readers/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/places.hpp"

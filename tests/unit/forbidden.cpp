@@ -1,5 +1,5 @@
 // A sentence that forbids a danger tells of none; one that only sounds like it does.
-#include "knowledge/forbidden.hpp"
+#include "knowledge/words/forbidden.hpp"
 
 #include "formula/line/hazards.hpp"
 #include "support/catch.hpp"

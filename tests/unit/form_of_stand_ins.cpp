@@ -1,7 +1,7 @@
 // In which form a stand-in goes in: what is bought whole is ground for a powder and toasted for what was toasted.
 #include <algorithm>
 
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "standin/engine.hpp"
 #include "substitute/stand_ins.hpp"
 #include "support/catch.hpp"

@@ -1,7 +1,7 @@
 // Who must go without a food, told in a note, a line or the title: never read as what is in it, told on every page, kept from coming in.
 #include <algorithm>
 
-#include "knowledge/must_go_without.hpp"
+#include "knowledge/told/must_go_without.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"

@@ -1,10 +1,10 @@
 // Who eats it: named anywhere in a formula, people whom germs harm more raise the core everywhere.
-#include "knowledge/guests.hpp"
+#include "knowledge/told/guests.hpp"
 
 #include <algorithm>
 #include <optional>
 
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"

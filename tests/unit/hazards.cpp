@@ -6,8 +6,8 @@
 
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/hot_holding.hpp"
+#include "knowledge/words/hazard_text.hpp"
+#include "knowledge/words/hot_holding.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

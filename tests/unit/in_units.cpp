@@ -1,6 +1,6 @@
 // Sentences of records and rules in the maker's units.
 #include "core/written_quantity.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/readers/reading.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/mixture.hpp"

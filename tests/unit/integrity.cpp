@@ -1,12 +1,12 @@
-#include "knowledge/integrity.hpp"
+#include "knowledge/checks/integrity.hpp"
 
 #include <algorithm>
 #include <functional>
 #include <map>
 #include <set>
 
-#include "knowledge/coverage.hpp"
-#include "knowledge/references.hpp"
+#include "knowledge/checks/coverage.hpp"
+#include "knowledge/records/references.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/names.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

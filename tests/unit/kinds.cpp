@@ -1,5 +1,5 @@
 // What a word takes in, by what a food is.
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 #include <map>
 

@@ -2,8 +2,8 @@
 #include <functional>
 #include <set>
 
-#include "knowledge/check.hpp"
-#include "knowledge/references.hpp"
+#include "knowledge/checks/check.hpp"
+#include "knowledge/records/references.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

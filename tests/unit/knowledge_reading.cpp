@@ -1,6 +1,6 @@
 #include <variant>
 
-#include "knowledge/reading.hpp"
+#include "knowledge/readers/reading.hpp"
 #include "support/catch.hpp"
 #include "support/places.hpp"
 

@@ -1,7 +1,7 @@
 // How raw leaf is cut, by what the method says; and what so much of it gives to the mass.
 #include <algorithm>
 
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

@@ -1,7 +1,7 @@
 // A crumbly patty is the commonest complaint: what holds it together, in the order in which a kitchen has it.
 #include <algorithm>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "standin/mend.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

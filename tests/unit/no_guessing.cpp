@@ -7,7 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/places.hpp"

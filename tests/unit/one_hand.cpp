@@ -3,7 +3,7 @@
 
 #include "adapt/variants/variant_name.hpp"
 #include "core/contains.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "safety/title_words.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"

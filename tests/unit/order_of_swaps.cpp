@@ -3,7 +3,7 @@
 
 #include "adapt/variants/swap_note.hpp"
 #include "core/names.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "published/proposed.hpp"
 #include "substitute/standing.hpp"
 #include "support/catch.hpp"

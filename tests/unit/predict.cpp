@@ -5,7 +5,7 @@
 #include <map>
 #include <set>
 
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "models/composition.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"

@@ -1,4 +1,4 @@
-#include "knowledge/season.hpp"
+#include "knowledge/index/season.hpp"
 
 #include "standin/engine.hpp"
 #include "support/catch.hpp"

@@ -1,4 +1,4 @@
-#include "knowledge/swap_dot.hpp"
+#include "knowledge/index/swap_dot.hpp"
 
 #include "standin/engine.hpp"
 #include "support/catch.hpp"

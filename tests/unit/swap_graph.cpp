@@ -1,4 +1,4 @@
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 
 #include <algorithm>
 #include <map>

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "evaluate/unknown_quantity.hpp"
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

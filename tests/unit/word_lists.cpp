@@ -20,7 +20,7 @@
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "safety/title_words.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"

@@ -5,7 +5,7 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "knowledge/line_name.hpp"
+#include "knowledge/index/line_name.hpp"
 
 namespace standin {
 namespace {

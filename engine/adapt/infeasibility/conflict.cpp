@@ -9,7 +9,7 @@
 #include "adapt/variants/explain.hpp"
 #include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
-#include "knowledge/line_name.hpp"
+#include "knowledge/index/line_name.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 
 #include "adapt/goals/proportions.hpp"
 #include "evaluate/batch.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "models/as_bought.hpp"
 
 namespace standin {

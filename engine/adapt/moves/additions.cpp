@@ -7,7 +7,7 @@
 
 #include "adapt/distance/fat_wants.hpp"
 #include "adapt/moves/odd_foods.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

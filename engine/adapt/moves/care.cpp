@@ -8,9 +8,9 @@
 #include "adapt/moves/making.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

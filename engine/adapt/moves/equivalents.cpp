@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "substitute/standing.hpp"
 
 namespace standin {

@@ -9,8 +9,8 @@
 #include "adapt/moves/salt_follows.hpp"
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/portion.hpp"
 

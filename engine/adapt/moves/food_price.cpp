@@ -6,8 +6,8 @@
 #include "adapt/moves/odd_foods.hpp"
 #include "core/contains.hpp"
 #include "core/has_food.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 

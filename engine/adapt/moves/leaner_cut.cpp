@@ -6,8 +6,8 @@
 #include "adapt/distance/fat_wants.hpp"
 #include "adapt/moves/own_first.hpp"
 #include "core/names.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

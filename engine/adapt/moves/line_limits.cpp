@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 

@@ -5,8 +5,8 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

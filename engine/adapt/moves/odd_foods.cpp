@@ -1,7 +1,7 @@
 #include "adapt/moves/odd_foods.hpp"
 
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "adapt/moves/fair_moves.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

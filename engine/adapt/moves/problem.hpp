@@ -10,7 +10,7 @@
 
 #include "adapt/distance/asked_roles.hpp"
 #include "adapt/distance/distance.hpp"
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "substitute/stock.hpp"
 
 namespace standin {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

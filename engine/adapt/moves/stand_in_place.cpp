@@ -5,7 +5,7 @@
 
 #include "adapt/moves/salt_follows.hpp"
 #include "core/contains.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {

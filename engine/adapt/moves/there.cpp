@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/contains.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "models/as_bought.hpp"
 
 namespace standin {

@@ -9,7 +9,7 @@
 #include "adapt/variants/swap_note.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"

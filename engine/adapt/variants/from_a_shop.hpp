@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "standin/advice.hpp"
 #include "substitute/context.hpp"
 #include "substitute/stock.hpp"

@@ -4,7 +4,7 @@
 
 #include "adapt/variants/explain.hpp"
 #include "adapt/variants/variant.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 

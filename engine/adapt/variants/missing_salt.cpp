@@ -5,7 +5,7 @@
 #include "adapt/goals/levers.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

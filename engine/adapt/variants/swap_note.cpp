@@ -5,9 +5,9 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 namespace {

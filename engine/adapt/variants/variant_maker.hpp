@@ -7,7 +7,7 @@
 #include "adapt/moves/problem.hpp"
 #include "adapt/variants/drawn_plans.hpp"
 #include "evaluate/batch.hpp"
-#include "knowledge/swap_graph.hpp"
+#include "knowledge/index/swap_graph.hpp"
 #include "standin/advice.hpp"
 #include "substitute/context.hpp"
 #include "substitute/stock.hpp"

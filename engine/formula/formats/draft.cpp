@@ -32,8 +32,8 @@
 #include "formula/line/tongues.hpp"
 #include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
-#include "knowledge/guests.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/told/guests.hpp"
 
 namespace standin {
 namespace {

@@ -8,7 +8,7 @@
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/shares.hpp"
 #include "formula/remark/said_of_foods.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/reading.hpp"
 
 namespace standin {

@@ -8,7 +8,7 @@
 #include "core/json_tree.hpp"
 #include "formula/formats/draft.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

@@ -9,7 +9,7 @@
 
 #include "core/json_tree.hpp"
 #include "formula/formats/draft.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

@@ -23,7 +23,7 @@
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

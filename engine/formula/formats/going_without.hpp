@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "formula/formats/draft.hpp"
-#include "knowledge/must_go_without.hpp"
+#include "knowledge/told/must_go_without.hpp"
 
 namespace standin {
 

@@ -36,9 +36,9 @@
 #include "formula/line/price_beside.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/remark.hpp"
-#include "knowledge/edible.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -4,7 +4,7 @@
 #include <string_view>
 
 #include "core/json_tree.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 #include "standin/result.hpp"
 

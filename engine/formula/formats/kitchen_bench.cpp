@@ -8,7 +8,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/fact_band.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -7,7 +7,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -6,8 +6,8 @@
 #include <string>
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
-#include "knowledge/plausible.hpp"
+#include "knowledge/index/knowledge.hpp"
+#include "knowledge/index/plausible.hpp"
 
 namespace standin {
 

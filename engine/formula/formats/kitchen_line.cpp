@@ -17,8 +17,8 @@
 #include "formula/line/line_facts.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/plausible.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/plausible.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -6,7 +6,7 @@
 
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/kitchen.hpp"
 #include "standin/result.hpp"
 

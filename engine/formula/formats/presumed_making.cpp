@@ -11,9 +11,9 @@
 #include "formula/line/method_facts.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/write/writing.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -4,7 +4,7 @@
 
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/cost.hpp"
 #include "standin/result.hpp"
 

@@ -22,9 +22,9 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

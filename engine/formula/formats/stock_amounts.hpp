@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/reason.hpp"
 
 namespace standin {

@@ -9,8 +9,8 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

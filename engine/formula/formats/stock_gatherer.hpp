@@ -30,9 +30,9 @@
 #include "formula/line/process_text.hpp"
 #include "formula/line/ripe_age.hpp"
 #include "formula/remark/remark.hpp"
-#include "knowledge/edible.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 

@@ -14,8 +14,8 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

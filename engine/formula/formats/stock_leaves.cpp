@@ -4,7 +4,7 @@
 #include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 

@@ -6,7 +6,7 @@
 #include <string_view>
 
 #include "formula/line/line_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/reason.hpp"
 
 namespace standin {

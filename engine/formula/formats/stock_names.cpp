@@ -12,8 +12,8 @@
 #include "formula/line/limes.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

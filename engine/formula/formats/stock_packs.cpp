@@ -13,7 +13,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/process_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

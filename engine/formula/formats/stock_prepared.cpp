@@ -8,8 +8,8 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -13,8 +13,8 @@
 #include "formula/remark/clauses.hpp"
 #include "formula/remark/remark.hpp"
 #include "formula/remark/told_allergens.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

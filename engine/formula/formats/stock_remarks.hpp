@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "formula/remark/remark.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

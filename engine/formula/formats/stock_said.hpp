@@ -13,7 +13,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -11,7 +11,7 @@
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

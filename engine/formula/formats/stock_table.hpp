@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "formula/formats/text_lines.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

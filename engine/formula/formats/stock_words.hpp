@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

@@ -13,7 +13,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -9,7 +9,7 @@
 
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/reason.hpp"
 
 namespace standin {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "formula/lexer/cursor.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "formula/lexer/quantity_text.hpp"
-#include "knowledge/records.hpp"
+#include "knowledge/records/records.hpp"
 #include "standin/formula.hpp"
 #include "standin/result.hpp"
 

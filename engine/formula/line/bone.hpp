@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "formula/line/line_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

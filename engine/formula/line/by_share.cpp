@@ -4,8 +4,8 @@
 
 #include "core/names.hpp"
 #include "formula/line/open_question.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "knowledge/effects.hpp"
+#include "knowledge/index/effects.hpp"
 
 namespace standin {
 

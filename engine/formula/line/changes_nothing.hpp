@@ -1,7 +1,7 @@
 // Preparations that neither change the mass nor cook: for the weight it is all one whether they were done before or after weighing.
 #pragma once
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -8,7 +8,7 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "core/band.hpp"
-#include "knowledge/plausible.hpp"
+#include "knowledge/index/plausible.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "formula/line/fact_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/reason.hpp"
 #include "standin/result.hpp"
 

@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/band.hpp"
 
 namespace standin {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "formula/line/shares.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -11,9 +11,9 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 namespace {

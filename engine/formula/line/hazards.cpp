@@ -8,10 +8,10 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/stood_warm.hpp"
 #include "formula/line/told_content.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/hot_holding.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
+#include "knowledge/words/hot_holding.hpp"
 
 namespace standin {
 namespace {

@@ -7,7 +7,7 @@
 
 #include "formula/line/amount.hpp"
 #include "formula/line/line_prepared.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

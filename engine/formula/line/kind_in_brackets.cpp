@@ -9,8 +9,8 @@
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/remark/remark.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

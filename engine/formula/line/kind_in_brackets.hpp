@@ -6,7 +6,7 @@
 
 #include "formula/line/line_notes.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

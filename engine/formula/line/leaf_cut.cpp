@@ -8,7 +8,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/line/method_facts.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "formula/lexer/digits.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -12,9 +12,9 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/wild_names.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/wild_names.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 

@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

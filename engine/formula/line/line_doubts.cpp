@@ -6,7 +6,7 @@
 
 #include "core/names.hpp"
 #include "formula/line/process_text.hpp"
-#include "knowledge/tissue.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {

@@ -6,7 +6,7 @@
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "formula/line/fact_band.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "formula/line/fact_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 #include "standin/result.hpp"
 

@@ -11,7 +11,7 @@
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

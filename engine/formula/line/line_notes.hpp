@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "formula/lexer/quantity_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/band.hpp"
 
 namespace standin {

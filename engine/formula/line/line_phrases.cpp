@@ -18,7 +18,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/style_of_place.hpp"
 #include "formula/line/thaw_day.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

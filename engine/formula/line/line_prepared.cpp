@@ -9,10 +9,10 @@
 #include "formula/line/namesakes.hpp"
 #include "formula/line/open_question.hpp"
 #include "formula/line/tinned.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -25,8 +25,8 @@
 #include "formula/remark/clauses.hpp"
 #include "formula/remark/remark.hpp"
 #include "formula/remark/told_allergens.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 namespace {

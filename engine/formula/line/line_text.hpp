@@ -10,7 +10,7 @@
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/by_share.hpp"
 #include "formula/line/shares.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

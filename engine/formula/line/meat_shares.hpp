@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

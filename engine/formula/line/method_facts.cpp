@@ -13,9 +13,9 @@
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/hot_holding.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
+#include "knowledge/words/hot_holding.hpp"
 
 namespace standin {
 namespace {

@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/knowledge.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -13,11 +13,11 @@
 #include "formula/line/one_of_each.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/kind_heads.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/index/kind_heads.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

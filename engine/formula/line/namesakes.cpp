@@ -9,8 +9,8 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/open_question.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

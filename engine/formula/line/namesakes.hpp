@@ -7,7 +7,7 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_notes.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

@@ -4,7 +4,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/kind_heads.hpp"
+#include "knowledge/index/kind_heads.hpp"
 
 namespace standin {
 

@@ -7,7 +7,7 @@
 
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/fact_text.hpp"
-#include "knowledge/records.hpp"
+#include "knowledge/records/records.hpp"
 
 namespace standin {
 

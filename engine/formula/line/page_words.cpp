@@ -12,8 +12,8 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/hazards.hpp"
-#include "knowledge/guests.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/told/guests.hpp"
 
 namespace standin {
 namespace {

@@ -12,7 +12,7 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/tongues.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/names.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

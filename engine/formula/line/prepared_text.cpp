@@ -20,9 +20,9 @@
 #include "formula/line/soaked_in.hpp"
 #include "formula/remark/remark.hpp"
 #include "formula/remark/unknown_word.hpp"
-#include "knowledge/effects.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/effects.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -8,7 +8,7 @@
 
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -8,7 +8,7 @@
 #include "core/process_bounds.hpp"
 #include "core/typed_reader.hpp"
 #include "formula/lexer/number_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/process.hpp"
 #include "standin/result.hpp"
 

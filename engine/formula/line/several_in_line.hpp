@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "formula/lexer/trouble.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -7,7 +7,7 @@
 
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/lexer/trouble.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 #include "standin/reading.hpp"
 

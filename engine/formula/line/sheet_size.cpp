@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "formula/lexer/quantity_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -6,7 +6,7 @@
 
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -4,7 +4,7 @@
 #include <cctype>
 #include <string_view>
 
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -7,7 +7,7 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -8,7 +8,7 @@
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/shares.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

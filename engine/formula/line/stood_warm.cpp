@@ -6,10 +6,10 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/forbidden.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/said_words.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/forbidden.hpp"
+#include "knowledge/words/hazard_text.hpp"
+#include "knowledge/words/said_words.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {

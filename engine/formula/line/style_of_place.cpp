@@ -6,7 +6,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_asides.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
 
 namespace standin {
 

@@ -4,7 +4,7 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -9,7 +9,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "formula/line/shares.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/knowledge.hpp"
+#include "knowledge/index/knowledge.hpp"
+#include "knowledge/words/hazard_text.hpp"
 #include "standin/result.hpp"
 
 namespace standin {

@@ -9,10 +9,10 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/remark.hpp"
-#include "knowledge/contact_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/told/contact_text.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 namespace {

@@ -11,10 +11,10 @@
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/name_text.hpp"
-#include "knowledge/hazard_text.hpp"
-#include "knowledge/kinds.hpp"
-#include "knowledge/tissue.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
+#include "knowledge/records/word_list.hpp"
+#include "knowledge/words/hazard_text.hpp"
 
 namespace standin {
 namespace {
