@@ -9,7 +9,7 @@
 #include "face/cooked_through.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "safety/safety.hpp"
 #include "worksheet/scale.hpp"
 

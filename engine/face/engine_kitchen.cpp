@@ -10,7 +10,7 @@
 #include "evaluate/state_figure.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
-#include "formula/formats/kitchen_text.hpp"
+#include "formula/kitchen/kitchen_text.hpp"
 #include "knowledge/index/kitchen_overlay.hpp"
 #include "narrate/kitchen_words.hpp"
 

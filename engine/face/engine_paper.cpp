@@ -2,7 +2,7 @@
 #include "evaluate/checked_formula.hpp"
 #include "evaluate/predict.hpp"
 #include "face/inside.hpp"
-#include "formula/formats/price_list.hpp"
+#include "formula/kitchen/price_list.hpp"
 #include "standin/engine.hpp"
 #include "worksheet/cost.hpp"
 #include "worksheet/freezing.hpp"

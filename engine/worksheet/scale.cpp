@@ -4,10 +4,10 @@
 #include <cmath>
 
 #include "core/band.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/amounts/amount.hpp"
 #include "formula/lexer/cursor.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "formula/line/amount.hpp"
+#include "formula/reading.hpp"
 #include "models/as_bought.hpp"
 #include "safety/wording.hpp"
 

@@ -5,7 +5,7 @@
 
 #include "core/names.hpp"
 #include "evaluate/predict.hpp"
-#include "formula/line/process_text.hpp"
+#include "formula/amounts/process_text.hpp"
 #include "knowledge/index/effects.hpp"
 #include "knowledge/records/tissue.hpp"
 #include "knowledge/records/word_list.hpp"

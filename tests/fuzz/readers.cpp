@@ -7,8 +7,8 @@
 #include <iostream>
 #include <string_view>
 
-#include "formula/formats/kitchen_text.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/kitchen/kitchen_text.hpp"
+#include "formula/reading.hpp"
 #include "knowledge/load.hpp"
 #include "knowledge/readers/reading.hpp"
 

@@ -34,6 +34,17 @@ rooms = {
 }
 # A room that has rooms of its own: files at its top see all of them, the others those named.
 inner = {
+    "formula": {
+        "lexer": set(),
+        "words": {"lexer"},
+        "amounts": {"lexer", "words"},
+        "hazards": {"lexer", "words", "amounts"},
+        "food": {"lexer", "words", "amounts", "hazards"},
+        "line": {"lexer", "words", "amounts", "hazards", "food"},
+        "formats": {"lexer", "words", "amounts", "hazards", "food", "line"},
+        "stock": {"lexer", "words", "amounts", "hazards", "food", "line", "formats"},
+        "kitchen": {"lexer", "words", "amounts", "hazards", "food", "line", "formats", "stock"},
+    },
     "knowledge": {
         "records": set(),
         "words": {"records"},
@@ -170,10 +181,10 @@ worded = {
     "engine/face/engine_lookup.cpp": "what is asked back",
     "engine/face/engine_kitchen.cpp": "errors, put together by whoever calls",
     "engine/formula/formats/formula_json.cpp": "what an error calls a part of the file",
-    "engine/formula/formats/stock_words.cpp": "errors, likewise",
+    "engine/formula/words/stock_words.cpp": "errors, likewise",
     "engine/formula/lexer/trouble.cpp": "errors, likewise",
-    "engine/formula/line/amount.cpp": "errors, likewise",
-    "engine/formula/line/own_share.cpp": "as a line is written",
+    "engine/formula/amounts/amount.cpp": "errors, likewise",
+    "engine/formula/amounts/own_share.cpp": "as a line is written",
     "engine/safety/caps.cpp": "names of figures",
     "engine/safety/cautions.cpp": "fills the places that a rule's own words leave open",
     "engine/safety/conditions.cpp": "likewise",

@@ -2,7 +2,7 @@
 // goes in silence.
 #include <random>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

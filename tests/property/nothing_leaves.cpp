@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <random>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

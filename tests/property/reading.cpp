@@ -1,10 +1,10 @@
 // What is written reads back, and nothing crashes the reader.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "knowledge/index/effects.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -8,7 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

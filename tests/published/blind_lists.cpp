@@ -6,7 +6,7 @@
 #include <sstream>
 
 #include "core/contains.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"
 #include "support/knowledge.hpp"

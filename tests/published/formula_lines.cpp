@@ -1,9 +1,9 @@
 // The ingredient lines of published formulas, against what a careful cook reads in them.
 #include <map>
 
-#include "formula/line/changes_nothing.hpp"
+#include "formula/food/prepared_text.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/prepared_text.hpp"
+#include "formula/words/changes_nothing.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

@@ -1,7 +1,7 @@
 // An allergy and what the maker wants all the same: what goes against each other is told, what a packet decides may be kept.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 #include "support/knowledge.hpp"

@@ -5,7 +5,7 @@
 #include <random>
 #include <set>
 
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "knowledge/index/effects.hpp"
 #include "support/kitchen.hpp"
 

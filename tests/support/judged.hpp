@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "formula/line/changes_nothing.hpp"
+#include "formula/food/prepared_text.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/prepared_text.hpp"
+#include "formula/words/changes_nothing.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

@@ -1,8 +1,8 @@
 // What a text asks for that would hurt is answered, and what a list or a title says is not lost.
 #include <algorithm>
 
-#include "formula/formats/inventory.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
+#include "formula/stock/inventory.hpp"
 #include "safety/promises.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"

@@ -1,4 +1,4 @@
-#include "formula/line/amount.hpp"
+#include "formula/amounts/amount.hpp"
 
 #include "support/catch.hpp"
 

@@ -1,7 +1,7 @@
 // Amounts that an article or a word leads, that stand in brackets or before a state, and whole animals.
-#include "formula/formats/reading.hpp"
-#include "formula/line/heading_base.hpp"
-#include "formula/line/page_words.hpp"
+#include "formula/amounts/heading_base.hpp"
+#include "formula/hazards/page_words.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,9 +1,9 @@
 // What stands beside the mass is eaten with it: fat for the pan, crumbs for coating, seeds to garnish, casings.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/amounts/written_preparation.hpp"
 #include "formula/line/food_beside.hpp"
-#include "formula/write/writing.hpp"
+#include "formula/reading.hpp"
 #include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
 #include "standin/engine.hpp"

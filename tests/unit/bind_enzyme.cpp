@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "evaluate/bind_factors.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

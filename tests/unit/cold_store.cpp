@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

@@ -1,5 +1,5 @@
 // "Noix de Saint-Jacques" are no walnuts: a name of two words with a joining word between is known as a whole, or asked.
-#include "formula/line/compound_name.hpp"
+#include "formula/food/compound_name.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "standin/engine.hpp"

@@ -1,5 +1,5 @@
 // What only shares a fryer with the batch is told as what may be in it, and is no ingredient of the label.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,7 +1,7 @@
 // Contained or only near it: one sentence may say both, and each is told as what it is, on the page and on the label alike.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "knowledge/told/contact_text.hpp"
 #include "standin/engine.hpp"

@@ -1,6 +1,6 @@
 // Of an animal that the knowledge has one record for, the reader says that the cut is not told apart.
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,5 +1,5 @@
 // The core is the figure beside the word for it, and not that of the water, the smoke or the oven.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,8 +1,8 @@
 // A food that nobody knows, whose bracket names one that is known, in formulas and in lists.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

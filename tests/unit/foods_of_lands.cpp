@@ -1,8 +1,8 @@
 // Foods of many lands by the names that makers there write, in a line of a formula and in a list; and what only sounds like a danger.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,7 +1,7 @@
 // A sentence that forbids a danger tells of none; one that only sounds like it does.
 #include "knowledge/words/forbidden.hpp"
 
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -2,8 +2,8 @@
 
 #include <cmath>
 
-#include "formula/formats/reading.hpp"
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,6 +1,6 @@
 #include "formula/formats/formula_jsonld.hpp"
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

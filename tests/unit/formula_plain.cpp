@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "formula/formats/formula_json.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

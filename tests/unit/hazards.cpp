@@ -1,11 +1,11 @@
 // Words that could hurt are never lost: in lines and beside them, in every form a formula comes in.
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "knowledge/words/hazard_text.hpp"
 #include "knowledge/words/hot_holding.hpp"
 #include "support/catch.hpp"

@@ -1,8 +1,8 @@
-#include "formula/formats/inventory.hpp"
+#include "formula/stock/inventory.hpp"
 
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

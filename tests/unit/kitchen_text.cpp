@@ -1,5 +1,5 @@
 // A kitchen file: what a maker writes is read, what cannot be is refused with its place, and nothing is half done.
-#include "formula/formats/kitchen_text.hpp"
+#include "formula/kitchen/kitchen_text.hpp"
 
 #include "knowledge/load.hpp"
 #include "support/catch.hpp"

@@ -1,5 +1,5 @@
 // A food that is no record, said once to be like one that is.
-#include "formula/line/likeness.hpp"
+#include "formula/food/likeness.hpp"
 
 #include "formula/line/line_text.hpp"
 #include "standin/engine.hpp"

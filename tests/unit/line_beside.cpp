@@ -1,8 +1,8 @@
-#include "formula/line/line_beside.hpp"
+#include "formula/hazards/line_beside.hpp"
 
-#include "formula/formats/reading.hpp"
-#include "formula/line/hazards.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

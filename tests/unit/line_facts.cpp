@@ -1,12 +1,12 @@
 // What a maker knows of a lot, told on a line: read, refused where it cannot be, written back, obeyed by the models.
-#include "formula/line/line_facts.hpp"
+#include "formula/amounts/line_facts.hpp"
 
 #include <algorithm>
 
 #include "evaluate/evaluator.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/amounts/written_preparation.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/write/writing.hpp"
+#include "formula/reading.hpp"
 #include "knowledge/load.hpp"
 #include "support/catch.hpp"
 

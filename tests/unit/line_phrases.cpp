@@ -1,4 +1,4 @@
-#include "formula/line/line_phrases.hpp"
+#include "formula/food/line_phrases.hpp"
 
 #include "formula/line/line_text.hpp"
 #include "support/catch.hpp"

@@ -1,6 +1,6 @@
 // Lines and lists as makers write them: read as meant, or asked back.
-#include "formula/formats/reading.hpp"
-#include "formula/line/line_beside.hpp"
+#include "formula/hazards/line_beside.hpp"
+#include "formula/reading.hpp"
 #include "support/inventory.hpp"
 #include "support/judged.hpp"
 

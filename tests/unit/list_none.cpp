@@ -4,7 +4,7 @@
 #include <string>
 
 #include "core/contains.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"
 #include "support/knowledge.hpp"

@@ -1,7 +1,7 @@
 // Packs on a list with what one of them weighs, shares of a container, and meat with its bone.
 #include <utility>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"

@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"
 #include "support/knowledge.hpp"

@@ -9,11 +9,11 @@
 #include <set>
 
 #include "core/names.hpp"
-#include "formula/formats/kitchen_text.hpp"
-#include "formula/formats/reading.hpp"
-#include "formula/formats/stock_words.hpp"
-#include "formula/line/process_text.hpp"
-#include "formula/remark/remark.hpp"
+#include "formula/amounts/process_text.hpp"
+#include "formula/food/remark.hpp"
+#include "formula/kitchen/kitchen_text.hpp"
+#include "formula/reading.hpp"
+#include "formula/words/stock_words.hpp"
 #include "knowledge/checks/check.hpp"
 #include "knowledge/load.hpp"
 #include "knowledge/records/word_list.hpp"

@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "core/names.hpp"
-#include "formula/line/likeness.hpp"
+#include "formula/food/likeness.hpp"
 #include "formula/line/line_text.hpp"
 #include "safety/exclusions.hpp"
 #include "standin/engine.hpp"

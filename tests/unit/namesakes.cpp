@@ -1,6 +1,6 @@
 // Names that two foods share are asked back where nothing in the line tells which is meant, by records that a kitchen may add to.
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -3,7 +3,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

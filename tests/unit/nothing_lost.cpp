@@ -1,9 +1,9 @@
 // What stands where a reader might not look: values that are no text, a first line that is no title, paragraphs, words of other tongues.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
-#include "formula/line/line_beside.hpp"
+#include "formula/hazards/line_beside.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

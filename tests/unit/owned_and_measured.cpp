@@ -1,5 +1,5 @@
 // Names of makers, of sorts and of amounts in brackets.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,9 +1,9 @@
 // What is told of a part, of whose spoon it is, of what is done to a spice, and of a measure that nobody knows.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/tongues.hpp"
+#include "formula/reading.hpp"
+#include "formula/words/tongues.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,8 +1,8 @@
 // A list of prices as makers write it.
 #include <algorithm>
 
-#include "formula/formats/price_list.hpp"
-#include "formula/formats/price_text.hpp"
+#include "formula/kitchen/price_list.hpp"
+#include "formula/kitchen/price_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,4 +1,4 @@
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

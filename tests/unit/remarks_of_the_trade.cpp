@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"

@@ -1,7 +1,7 @@
 // What is said of a food beside its line is judged as on it: notes, tips, instructions, in the tongues of the lexicon.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"

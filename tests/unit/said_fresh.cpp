@@ -1,5 +1,5 @@
 // The word "fresh" goes before what the share of the batch makes likely.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

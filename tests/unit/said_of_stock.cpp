@@ -1,11 +1,11 @@
 // What a list says of a food in passing: allergens stay with it, and what is not understood keeps it out.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/amounts/written_preparation.hpp"
+#include "formula/food/remark.hpp"
+#include "formula/food/told_allergens.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/remark/remark.hpp"
-#include "formula/remark/told_allergens.hpp"
-#include "formula/write/writing.hpp"
+#include "formula/reading.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "support/catch.hpp"

@@ -1,7 +1,7 @@
 // What a list holds that is no food here goes into nothing and stops nothing.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,5 +1,5 @@
 // What heads a sheet: a title behind the sign of a heading, a line of serves and times, and what is asked of a figure.
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

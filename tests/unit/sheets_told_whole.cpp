@@ -1,7 +1,7 @@
 // Sheets of shares whose batch stands in the title, meat told in one line, and one question for a whole sheet.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -2,7 +2,7 @@
 #include "substitute/stock.hpp"
 
 #include "adapt/variants/swap_note.hpp"
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "models/as_bought.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

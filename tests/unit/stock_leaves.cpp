@@ -1,7 +1,7 @@
 // Bare names of herbs on a list of what is on hand: so much of one is the leaf, and which was taken is told. Lists are invented.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

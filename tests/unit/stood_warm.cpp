@@ -1,11 +1,11 @@
 // Meat and mass that stood warm for hours is thrown out, whatever words say so.
-#include "formula/line/stood_warm.hpp"
+#include "formula/hazards/stood_warm.hpp"
 
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,7 +1,7 @@
 // What a title promises, and what only looks like a promise.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "safety/promises.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -1,8 +1,8 @@
 // What the maker says of allergens, in a line, a list, a title or a word to leave out, is obeyed.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/reading.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/promises.hpp"
 #include "safety/safety.hpp"

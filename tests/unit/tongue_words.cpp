@@ -2,7 +2,7 @@
 #include <set>
 
 #include "formula/line/line_text.hpp"
-#include "formula/line/tongues.hpp"
+#include "formula/words/tongues.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,10 +1,10 @@
 // The one rule for a word beside a food that nobody knows: lines of a formula and of a list are judged alike.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/food/clauses.hpp"
+#include "formula/food/remark.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/remark/clauses.hpp"
-#include "formula/remark/remark.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

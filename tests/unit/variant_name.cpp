@@ -1,7 +1,7 @@
 // What a variant is called, and how a formula keeps its parent, its date and what there is to do.
 #include "adapt/variants/variant_name.hpp"
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

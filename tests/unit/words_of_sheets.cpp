@@ -1,7 +1,7 @@
 // Sheets and lines as they are written in kitchens: notes in tables, units before numbers, measures that nobody weighed.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

@@ -2,10 +2,10 @@
 
 #include <cmath>
 
+#include "formula/amounts/heading_base.hpp"
 #include "formula/formats/share_sheet.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "formula/line/heading_base.hpp"
 #include "formula/line/line_text.hpp"
 
 namespace standin {

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "formula/amounts/shares.hpp"
+#include "formula/food/said_of_foods.hpp"
 #include "formula/lexer/trouble.hpp"
-#include "formula/line/shares.hpp"
-#include "formula/remark/said_of_foods.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "standin/reading.hpp"
 

@@ -3,11 +3,11 @@
 #include <array>
 
 #include "core/typed_reader.hpp"
+#include "formula/amounts/process_text.hpp"
+#include "formula/hazards/hazards.hpp"
+#include "formula/hazards/line_beside.hpp"
+#include "formula/hazards/told_content.hpp"
 #include "formula/line/food_beside.hpp"
-#include "formula/line/hazards.hpp"
-#include "formula/line/line_beside.hpp"
-#include "formula/line/process_text.hpp"
-#include "formula/line/told_content.hpp"
 
 namespace standin {
 namespace {

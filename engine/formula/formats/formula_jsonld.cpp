@@ -4,10 +4,10 @@
 #include <array>
 
 #include "core/typed_reader.hpp"
+#include "formula/amounts/process_text.hpp"
 #include "formula/formats/html_text.hpp"
-#include "formula/formats/text_lines.hpp"
 #include "formula/lexer/spaces.hpp"
-#include "formula/line/process_text.hpp"
+#include "formula/lexer/text_lines.hpp"
 
 namespace standin {
 namespace {

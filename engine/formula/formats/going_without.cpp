@@ -4,11 +4,11 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/lexer/text_lines.hpp"
 
 namespace standin {
 namespace {

@@ -5,12 +5,12 @@
 #include <utility>
 
 #include "core/contains.hpp"
-#include "formula/formats/stock_remarks.hpp"
-#include "formula/line/hazards.hpp"
+#include "formula/amounts/process_text.hpp"
+#include "formula/amounts/written_preparation.hpp"
+#include "formula/food/foods_in_any_tongue.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "formula/line/leaf_cut.hpp"
 #include "formula/line/method_facts.hpp"
-#include "formula/line/process_text.hpp"
-#include "formula/write/writing.hpp"
 #include "knowledge/index/effects.hpp"
 #include "knowledge/records/tissue.hpp"
 #include "knowledge/records/word_list.hpp"

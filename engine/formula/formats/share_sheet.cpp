@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "core/band.hpp"
+#include "formula/amounts/process_text.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/process_text.hpp"
 
 namespace standin {
 namespace {

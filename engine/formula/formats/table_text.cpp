@@ -5,14 +5,14 @@
 #include <optional>
 
 #include "core/names.hpp"
+#include "formula/amounts/sheet_size.hpp"
+#include "formula/amounts/sheet_unit.hpp"
 #include "formula/formats/table_cells.hpp"
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
-#include "formula/line/line_asides.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/passed_over.hpp"
-#include "formula/line/sheet_size.hpp"
-#include "formula/line/sheet_unit.hpp"
+#include "formula/words/line_asides.hpp"
+#include "formula/words/passed_over.hpp"
 #include "knowledge/records/word_list.hpp"
 
 namespace standin {

@@ -7,8 +7,8 @@
 #include <utility>
 #include <vector>
 
-#include "formula/formats/text_lines.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/lexer/text_lines.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "standin/reason.hpp"
 

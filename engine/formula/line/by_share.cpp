@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/names.hpp"
-#include "formula/line/open_question.hpp"
+#include "formula/words/open_question.hpp"
 #include "knowledge/records/tissue.hpp"
 #include "knowledge/records/word_list.hpp"
 

@@ -3,8 +3,8 @@
 
 #include <optional>
 
+#include "formula/food/name_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "formula/line/name_text.hpp"
 
 namespace standin {
 

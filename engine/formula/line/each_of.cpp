@@ -4,9 +4,9 @@
 #include <cctype>
 
 #include "core/names.hpp"
+#include "formula/food/line_phrases.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/records/word_list.hpp"
 

@@ -5,8 +5,8 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/number_text.hpp"
-#include "formula/line/line_asides.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/words/line_asides.hpp"
 
 namespace standin {
 namespace {

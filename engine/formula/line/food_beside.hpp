@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-#include "formula/line/shares.hpp"
+#include "formula/amounts/shares.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "standin/formula.hpp"
 

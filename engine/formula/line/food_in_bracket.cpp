@@ -6,11 +6,11 @@
 #include <vector>
 
 #include "core/names.hpp"
+#include "formula/food/name_text.hpp"
+#include "formula/hazards/hazards.hpp"
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
-#include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/name_text.hpp"
 #include "knowledge/index/kinds.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "knowledge/words/hazard_text.hpp"

@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-#include "formula/line/likeness.hpp"
+#include "formula/food/likeness.hpp"
 #include "knowledge/index/knowledge.hpp"
 
 namespace standin {

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "core/names.hpp"
-#include "formula/line/process_text.hpp"
+#include "formula/amounts/process_text.hpp"
 #include "knowledge/records/tissue.hpp"
 
 namespace standin {

@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "formula/line/amount.hpp"
-#include "formula/line/line_notes.hpp"
-#include "formula/line/name_text.hpp"
-#include "formula/line/shares.hpp"
+#include "formula/amounts/amount.hpp"
+#include "formula/amounts/shares.hpp"
+#include "formula/food/line_notes.hpp"
+#include "formula/food/name_text.hpp"
 
 namespace standin {
 

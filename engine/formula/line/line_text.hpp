@@ -7,9 +7,9 @@
 #include <optional>
 #include <string_view>
 
+#include "formula/amounts/shares.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/by_share.hpp"
-#include "formula/line/shares.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 

@@ -5,12 +5,12 @@
 #include <vector>
 
 #include "core/contains.hpp"
+#include "formula/amounts/amount.hpp"
+#include "formula/amounts/process_text.hpp"
+#include "formula/food/line_prepared.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/lexer/spaces.hpp"
-#include "formula/line/amount.hpp"
-#include "formula/line/line_prepared.hpp"
-#include "formula/line/process_text.hpp"
 
 namespace standin {
 namespace {

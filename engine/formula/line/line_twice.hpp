@@ -3,8 +3,8 @@
 
 #include <string>
 
+#include "formula/food/line_notes.hpp"
 #include "formula/lexer/quantity_text.hpp"
-#include "formula/line/line_notes.hpp"
 #include "knowledge/index/knowledge.hpp"
 #include "standin/result.hpp"
 

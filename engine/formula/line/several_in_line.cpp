@@ -5,12 +5,12 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/amounts/heading_base.hpp"
+#include "formula/food/line_phrases.hpp"
+#include "formula/hazards/line_beside.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/each_of.hpp"
-#include "formula/line/heading_base.hpp"
-#include "formula/line/line_beside.hpp"
-#include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "knowledge/records/word_list.hpp"
 

@@ -6,9 +6,9 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/food/likeness.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
-#include "formula/line/likeness.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "knowledge/words/hazard_text.hpp"
 

@@ -1,10 +1,10 @@
 #include "formula/line/unit_turned.hpp"
 
 #include "core/names.hpp"
+#include "formula/food/line_phrases.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
-#include "formula/line/line_phrases.hpp"
 #include "knowledge/records/word_list.hpp"
 
 namespace standin {
