@@ -72,6 +72,10 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     const Process process = process_in_method({line}, knowledge());
     if (wanted == "plate") return process.plate_mm ? wanted : "no plate";
     if (wanted == "no plate") return process.plate_mm ? "plate" : wanted;
+    if (wanted == "acid first" || wanted == "salt first") {
+        if (!process.order || *process.order == Order::all_together) return "no order";
+        return *process.order == Order::acid_first ? "acid first" : "salt first";
+    }
     if (wanted == "mixing") return process.mixing_min ? wanted : "no mixing";
     if (wanted == "no mixing") return process.mixing_min ? "mixing" : wanted;
     if (wanted == "core") return process.core_c ? wanted : "no core";

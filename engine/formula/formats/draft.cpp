@@ -265,7 +265,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         look_through(draft, text, where, knowledge, true);
         return draft.said_of_recipe.push_back(one_line(text));
     }
-    if (!read && is_method_line(text, knowledge)) {
+    if (!read && is_method_line(text, knowledge, draft.foods())) {
         look_through(draft, text, where, knowledge, true);
         draft.formula.method.emplace_back(one_line(text));
         return draft.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(text)));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -68,6 +69,8 @@ struct Draft {
     const Unit* unit = nullptr;       ///< of numbers without one, by the title or a heading
     std::optional<bool> limes{};      ///< whether "limón" is the lime in it; absent: not told
 
+    /// Ids of the foods that its lines hold so far.
+    std::set<std::string> foods() const;
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;
 };

@@ -16,6 +16,14 @@
 #include "knowledge/records/word_list.hpp"
 
 namespace standin {
+
+std::set<std::string> Draft::foods() const {
+    std::set<std::string> ids;
+    for (const auto& line : lines)
+        if (line.read && !line.beside) ids.insert(line.read->line.ingredient);
+    return ids;
+}
+
 namespace {
 
 bool wilts(const Ingredient& food) { return is_leaf(food.tissue); }
@@ -200,8 +208,15 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     };
     take("plate", &Process::plate_mm, "mm");
     take("mixing", &Process::mixing_min, "min");
+    take("mixed at", &Process::mixed_at_c, "C");
     take("rest", &Process::rest_h, "h");
     take("core", &Process::core_c, "C");
+    if (found.order && !process.order) {
+        process.order = found.order;
+        Process only;
+        only.order = found.order;
+        told.foods.push_back("order: " + process_words(only).front().second);
+    }
     tell_what_is_judged_by_eye(draft);
     tell_the_coolest(draft.formula, knowledge);
     presume_cooked_leaf(draft, WordList::blanching_word, "blanched", knowledge, told.foods);

@@ -78,15 +78,20 @@ bool weighs_something(const std::vector<Word>& words, Text line) {
     });
 }
 
-// "Mix 4 min, 2 C, rest overnight": degrees, where a sentence of the method has minutes too.
-std::string without_degrees(const std::vector<Word>& words, Text line) {
+// "Mix 4 min, 2 C, rest overnight", "grind at 2 C": degrees, where a sentence of the method has minutes too, or a word of heat before them.
+std::string without_degrees(const std::vector<Word>& words, Text line, const Knowledge& knowledge) {
     std::string out(line);
     const bool timed = std::any_of(words.begin(), words.end(), [&](const Word& word) {
         Cursor cursor(line, word.begin);
         return cursor.digit() && minutes_at(cursor);
     });
-    for (std::size_t i = 1; i < words.size() && timed; ++i)
-        if ((words[i].raw == "C" || words[i].raw == "F") && std::isdigit(static_cast<unsigned char>(words[i - 1].raw.front())) != 0)
+    const auto is_heat = [&](std::size_t number) {
+        return timed || (number > 0 && (knowledge.in_list(WordList::at_a_heat, words[number - 1].folded) ||
+                                        knowledge.in_list(WordList::up_to_a_heat, words[number - 1].folded)));
+    };
+    for (std::size_t i = 1; i < words.size(); ++i)
+        if (is_heat(i - 1) && (words[i].raw == "C" || words[i].raw == "F") &&
+            std::isdigit(static_cast<unsigned char>(words[i - 1].raw.front())) != 0)
             std::fill(out.begin() + static_cast<std::ptrdiff_t>(words[i - 1].begin),
                       out.begin() + static_cast<std::ptrdiff_t>(words[i].end), ' ');
     return out;
@@ -169,26 +174,39 @@ bool says_in_list(const std::vector<Word>& words, std::size_t first, WordList li
 }
 
 // Water for soaking and ice for chilling say nothing of what is in the mass.
-bool names_a_food(const std::vector<Word>& words, const Knowledge& knowledge) {
+bool names_a_food(const std::vector<Word>& words, const Knowledge& knowledge, const FoodIds& but) {
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = first + 1; last <= std::min(words.size(), first + 3); ++last) {
             const auto* food = knowledge.ingredient_named(phrase(words, first, last));
-            if (food && food->id != "water" && food->id != "ice") return true;
+            if (food && food->id != "water" && food->id != "ice" && but.count(food->id) == 0) return true;
         }
+    return false;
+}
+
+// "Grind and mix with salt", "Add the vinegar last.": an order of several words, and no food that waits for its weight.
+bool is_sentence(std::string_view line, const std::vector<Word>& words, const Knowledge& knowledge) {
+    const auto last = line.find_last_not_of(' ');
+    if (!says_in_list(words, 0, WordList::method_verb, knowledge) || has_digit(without_degrees(words, line, knowledge))) return false;
+    if (line[last] == '.' || line[last] == '!') return true;
+    for (std::size_t i = 1; i < words.size(); ++i)
+        if (says_in_list(words, i, WordList::method_verb, knowledge) || knowledge.in_list(WordList::article, words[i].folded) ||
+            knowledge.in_list(WordList::until_word, words[i].folded))
+            return true;
     return false;
 }
 }  // namespace
 
-bool is_method_line(std::string_view line, const Knowledge& knowledge) {
+bool is_method_line(std::string_view line, const Knowledge& knowledge, const FoodIds& own) {
     constexpr std::size_t fewest = 3;  // words
     const auto words = words_of(line);
     const bool short_order = !words.empty() && words.size() < fewest && line.find_last_not_of(' ') != Text::npos &&
                              line[line.find_last_not_of(' ')] == '.' && !has_digit(line);  // "Grill.", "Mix all."
-    if ((words.size() < fewest && !short_order) || names_a_food(words, knowledge)) return false;
+    if ((words.size() < fewest && !short_order) || names_a_food(words, knowledge, own)) return false;
+    if (names_a_food(words, knowledge, {})) return is_sentence(line, words, knowledge);
     const bool of_each = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "Form patties of 100 g each."
         return knowledge.in_list(WordList::shape_of_each, word.folded) || knowledge.in_list(WordList::link_word, word.folded);
     });
-    const std::string cold = without_degrees(words, line);
+    const std::string cold = without_degrees(words, line, knowledge);
     if (weighs_something(words_of(cold), cold) && !(of_each && says_in_list(words, 0, WordList::method_verb, knowledge))) return false;
     if (says_in_list(words, 0, WordList::method_verb, knowledge)) return true;
     if (words[0].folded.ends_with("ly") && says_in_list(words, 1, WordList::method_verb, knowledge))

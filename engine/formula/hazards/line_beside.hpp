@@ -2,6 +2,8 @@
 #pragma once
 
 #include <optional>
+#include <set>
+#include <string>
 #include <string_view>
 
 #include "knowledge/index/knowledge.hpp"
@@ -15,7 +17,10 @@ std::optional<Beside> beside_the_mass(std::string_view line, const Knowledge& kn
 /// "For the spice mix:", "Seasoning"; never a line with a digit or a line that is itself a food's name.
 bool is_heading(std::string_view line, const Knowledge& knowledge);
 
-/// "Grind through the coarse plate", "alles gut vermengen": tells what to do, and names no food and no amount of one.
-bool is_method_line(std::string_view line, const Knowledge& knowledge);
+using FoodIds = std::set<std::string>;
+
+/// "Grind through the coarse plate", "alles gut vermengen": tells what to do, and names no amount and no food but, in a sentence, `own`
+/// ones: those of the formula.
+bool is_method_line(std::string_view line, const Knowledge& knowledge, const FoodIds& own = {});
 
 }  // namespace standin

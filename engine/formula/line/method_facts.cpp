@@ -12,12 +12,29 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/making_in_words.hpp"
 #include "formula/words/tongues.hpp"
 #include "knowledge/records/word_list.hpp"
 #include "knowledge/words/hazard_text.hpp"
 #include "knowledge/words/hot_holding.hpp"
 
 namespace standin {
+
+std::optional<double> celsius_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
+    Cursor cursor(text, at);
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    cursor.space();
+    constexpr double most_c = 110;  // judgement: of degrees without a scale; hotter is the oven, or Fahrenheit
+    const bool degrees = cursor.eat("°") || cursor.eat("º") || eat_listed(cursor, WordList::degree_word, knowledge);
+    cursor.space();
+    const double said = number->band.mid;
+    if (cursor.eat_any_word({"f", "fahrenheit"})) return (said - 32) / 1.8;
+    const auto scale = cursor.word();
+    if (scale == "C" || cursor.eat_any_word({"celsius", "centigrade", "centigrados"}) || (degrees && said <= most_c)) return said;
+    return std::nullopt;
+}
+
 namespace {
 
 struct Sentence {
@@ -71,21 +88,6 @@ std::optional<double> time_at(std::string_view text, std::size_t at, const Knowl
     if (eat_listed(cursor, WordList::minute_word, knowledge)) return number->band.mid;
     if (eat_listed(cursor, WordList::hour_word, knowledge)) return number->band.mid * minutes_an_hour;
     if (eat_listed(cursor, WordList::day_word, knowledge)) return number->band.mid * minutes_a_day;
-    return std::nullopt;
-}
-
-std::optional<double> celsius_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
-    Cursor cursor(text, at);
-    const auto number = number_at(cursor, false);
-    if (!number) return std::nullopt;
-    cursor.space();
-    constexpr double most_c = 110;  // judgement: of degrees without a scale; hotter is the oven, or Fahrenheit
-    const bool degrees = cursor.eat("°") || cursor.eat("º") || eat_listed(cursor, WordList::degree_word, knowledge);
-    cursor.space();
-    const double said = number->band.mid;
-    if (cursor.eat_any_word({"f", "fahrenheit"})) return (said - 32) / 1.8;
-    const auto scale = cursor.word();
-    if (scale == "C" || cursor.eat_any_word({"celsius", "centigrade", "centigrados"}) || (degrees && said <= most_c)) return said;
     return std::nullopt;
 }
 
@@ -286,7 +288,7 @@ std::optional<double> plate_in_text(std::string_view text, const Knowledge& know
 }
 
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
-    Process told;
+    Process told = making_in_words(method, knowledge);
     double mixing = 0;
     for (const auto& sentence : sentences_in(method)) {
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
@@ -295,7 +297,8 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
                 constexpr double longest = 30;  // judgement: longer is a rest
                 if (*minutes <= longest) mixing += *minutes;
             }
-        if (const auto rest = rest_in(sentence, knowledge); rest && within("rest", *rest)) told.rest_h = rest;
+        const auto rest = steeps_meat_in_acid(sentence.text, knowledge) ? std::nullopt : rest_in(sentence, knowledge);
+        if (rest && within("rest", *rest)) told.rest_h = rest;
         if (const auto core = core_in(sentence, knowledge)) told.core_c = core;
     }
     if (mixing > 0 && within("mixing", mixing)) told.mixing_min = mixing;

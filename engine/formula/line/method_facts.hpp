@@ -15,6 +15,9 @@ namespace standin {
 /// Numbers of the process that sentences of a method tell; only what they say outright.
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
+/// Degrees Celsius where a heat starts at `at`, whatever its scale; nothing where it is no heat.
+std::optional<double> celsius_at(std::string_view text, std::size_t at, const Knowledge& knowledge);
+
 /// The plate that a text tells, in millimetres.
 std::optional<double> plate_in_text(std::string_view text, const Knowledge& knowledge);
 
