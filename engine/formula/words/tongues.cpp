@@ -28,6 +28,31 @@ std::string without_elision(std::string_view line, const Knowledge& knowledge) {
     return out;
 }
 
+bool tells_something(const std::string& english) {
+    constexpr std::array<std::string_view, 6> fillers{"of", "the", "and", "or", "about", ""};
+    return std::find(fillers.begin(), fillers.end(), english) == fillers.end();
+}
+
+// "Ohne Haut und Knochen", "sin piel ni hueso": the word before the first goes for the second as well, and is said again where the tongue
+// has both by it ("ohne Haut", "ohne Knochen") and neither is a food.
+std::string said_again(std::string line, const Knowledge& knowledge) {
+    constexpr std::size_t longest_joiner = 4;  // bytes: "und", "noch", "nem"
+    const auto words = words_of(line);
+    const auto state = [&](std::string_view tongue, const Word& led, const Word& by) {
+        const auto* english = knowledge.english(tongue, hazard_fold(led.raw + " " + by.raw));
+        return english && tells_something(*english) && !knowledge.ingredient_named(*english);
+    };
+    for (std::size_t i = words.size(); i-- > 3;) {
+        const Word &led = words[i - 3], &first = words[i - 2], &joiner = words[i - 1], &second = words[i];
+        if (joiner.raw.size() > longest_joiner || led.segment != second.segment) continue;
+        const auto& tongues = knowledge.tongues();
+        if (std::any_of(tongues.begin(), tongues.end(),
+                        [&](const auto& tongue) { return tongue != "en" && state(tongue, led, first) && state(tongue, led, second); }))
+            line.replace(joiner.begin, joiner.end - joiner.begin, ", " + led.raw);
+    }
+    return line;
+}
+
 // "1 bunch cilantro (leaves and stems)", where what the bracket says is left out; a comma said twice.
 void tidied(std::string& line) {
     for (std::size_t open = line.find('('); open != std::string::npos; open = line.find('(', open + 1)) {
@@ -40,11 +65,6 @@ void tidied(std::string& line) {
     }
     for (const std::string_view doubled : {"(, ", ", , "})
         for (auto at = line.find(doubled); at != std::string::npos; at = line.find(doubled)) line.erase(at + 1, 2);
-}
-
-bool tells_something(const std::string& english) {
-    constexpr std::array<std::string_view, 6> fillers{"of", "the", "and", "or", "about", ""};
-    return std::find(fillers.begin(), fillers.end(), english) == fillers.end();
 }
 
 struct Found {
@@ -75,7 +95,7 @@ std::size_t telling(const std::vector<Found>& all) {
 }  // namespace
 
 std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowledge) {
-    const std::string split = without_elision(line, knowledge);
+    const std::string split = said_again(without_elision(line, knowledge), knowledge);
     const auto words = words_of(split);
     struct Heard {
         bool foreign, romance, german;
