@@ -65,4 +65,25 @@ TEST_CASE("a short list is a list, whatever its word for none") {
     CHECK_FALSE(looks_like_stock("1 kg pork shoulder\nsalt krzt\n", "f", knowledge()));
 }
 
+TEST_CASE("another kind of what is not there is on hand, and the same kind a contradiction") {
+    for (const char* text : {"no black mustard seed\nyellow mustard seed 10 g\n", "yellow mustard seed 10 g\nno brown mustard seed\n"}) {
+        INFO(text);
+        const auto read = read_inventory(text, "f", knowledge());
+        REQUIRE(read);
+        REQUIRE(item(*read, "mustard-seed"));
+        CHECK_FALSE(contains(read->missing, std::string("mustard-seed")));
+    }
+    CHECK_FALSE(read_inventory("no yellow mustard seed\nyellow mustard seed 10 g\n", "f", knowledge()));
+}
+
+TEST_CASE("nothing but salt: the salt is there, and the list is all there is") {
+    for (const char* line : {"nothing else but salt", "nothing but salt", "nothing else except salt"}) {
+        INFO(line);
+        const auto read = read_inventory("kale 200 g\n" + std::string(line) + "\n", "f", knowledge());
+        REQUIRE(read);
+        CHECK(item(*read, "table-salt"));
+        CHECK(read->complete.value_or(false));
+    }
+}
+
 }  // namespace list_none_test

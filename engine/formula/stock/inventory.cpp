@@ -231,20 +231,19 @@ private:
     // food that is not there. False where what is not there is not known: then the line is asked about as it stands.
     bool take_exception(const Exception& but, const TextLine& written) {
         const std::string_view none = in_words(but.none, written).text;
+        if (closes_list(none, knowledge_))
+            return gatherer_.complete(true, describe(file_, written.place)), take(in_words(but.some, written)), true;
         const auto words = words_of(none);
         const bool taste = words.size() == 2 && knowledge_.in_list(WordList::taste_word, words.back().folded);
         const auto gone = taste ? std::nullopt : denied(none);
         if (!taste && !gone) return false;
         std::string some = but.some;
-        if (!words.empty() && std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "fresh"; }))
+        if (std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "fresh"; }))
             if (const std::string fresh = "fresh " + some; known_ingredient(fresh, knowledge_)) some = fresh;
         take(in_words(std::move(some), written));
-        if (taste) {
-            gatherer_.not_read({Trouble::bad_data, "\"" + std::string(none) + "\" names no food", describe(file_, written.place), {}}, none,
-                               true);
-        } else {
-            list_as_gone(*gone, written);
-        }
+        if (gone) return list_as_gone(*gone, written), true;
+        gatherer_.not_read({Trouble::bad_data, "\"" + std::string(none) + "\" names no food", describe(file_, written.place), {}}, none,
+                           true);
         return true;
     }
 

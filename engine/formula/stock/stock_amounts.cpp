@@ -342,7 +342,7 @@ std::optional<Exception> exception_in(std::string_view line, const Knowledge& kn
             if (!knowledge.in_list(WordList::but_there_is, fold(phrase(words, at, last)))) continue;
             Exception found{std::string(bare(line.substr(0, words[at].begin))), std::string(bare(line.substr(words[last].begin)))};
             if (knowledge.in_list(WordList::tells_form, fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
-            if (found.some.empty() || words_of(found.none).size() < 2) break;
+            if (found.some.empty() || (!nothing && words_of(found.none).size() < 2)) break;
             if (nothing || stock_line(found.none, knowledge).says == StockWord::none || says_no_abroad(found.none, knowledge)) return found;
             break;
         }

@@ -57,7 +57,7 @@ public:
         on_hand_as_[id] = fold(written);
         if (const auto word = missing_as_.find(id); word != missing_as_.end() && contains(inventory_.missing, id)) {
             const bool clash = says(on_hand_as_[id], word->second) || tells_form(word->second);
-            if (clash && !bought_apart(id)) return contradicts(id, where);
+            if (clash && !bought_apart(id) && !of_two_kinds(id, on_hand_as_[id], word->second)) return contradicts(id, where);
             std::erase(inventory_.missing, id);
             there_all_the_same(id);
         }
@@ -146,7 +146,7 @@ public:
             if (listed && !names.loose) {
                 const bool clash = says(on_hand_as_[id], missing_as_[id]) ||
                                    (tells_form(missing_as_[id]) && of_one_word(on_hand_as_[id], missing_as_[id]));
-                if (clash && !bought_apart(id)) return contradicts(id, where);
+                if (clash && !bought_apart(id) && !of_two_kinds(id, on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
                 there_all_the_same(id);
             }
             if (listed || contains(inventory_.missing, id)) continue;
@@ -383,6 +383,27 @@ private:
         return std::any_of(own.begin(), own.end(), [&](const Word& one) {
             return std::any_of(other.begin(), other.end(), [&](const Word& two) { return one.folded == two.folded; });
         });
+    }
+
+    // "Yellow mustard seed" beside "no black mustard seed": one food here by two names of its own, each with a word that the other has not.
+    bool of_two_kinds(const std::string& id, const std::string& on_hand, const std::string& word) const {
+        const auto named_in = [&](const std::string& text) {
+            std::string longest;
+            for (const auto& name : knowledge_.ingredient(id)->names)
+                if (const std::string folded = fold(name);
+                    folded.size() > longest.size() && (" " + text + " ").find(" " + folded + " ") != std::string::npos)
+                    longest = folded;
+            return longest;
+        };
+        const auto has_its_own = [&](const std::string& one, const std::string& other) {
+            const auto words = words_of(one);
+            return std::any_of(words.begin(), words.end(), [&](const Word& w) {
+                return (" " + other + " ").find(" " + w.folded + " ") == std::string::npos &&
+                       !knowledge_.in_list(WordList::tells_form, w.folded);
+            });
+        };
+        const std::string one = named_in(on_hand), other = named_in(word);
+        return has_its_own(one, other) && has_its_own(other, one);
     }
 
     // "sage 5 g" beside "no sage", where neither tells whether it is fresh.

@@ -89,6 +89,11 @@ std::string_view bare(std::string_view text) {
     return text.substr(first, last - first + 1);
 }
 
+bool closes_list(std::string_view words, const Knowledge& knowledge) {
+    const std::string folded = fold(words);
+    return knowledge.in_list(WordList::stock_closing, folded) || knowledge.in_list(WordList::stock_closing, folded + " else");
+}
+
 StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     const bool ends_in_colon = !text.empty() && text.back() == ':';
     text = bare(text);

@@ -19,6 +19,9 @@ struct StockLine {
     std::string_view names;  ///< the rest of the line; empty where it names nothing
 };
 
+/// "Nothing else", and "nothing" before "but salt": what is said behind it is the last of the list.
+bool closes_list(std::string_view words, const Knowledge& knowledge);
+
 /// `weighed`: the line says nothing of the kind; `names` is then all of it.
 StockLine stock_line(std::string_view text, const Knowledge& knowledge);
 
