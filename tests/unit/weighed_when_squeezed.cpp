@@ -1,5 +1,9 @@
 // What is said behind a blanched leaf or a stone fruit is read as makers mean it.
+#include <algorithm>
+
+#include "formula/line/line_text.hpp"
 #include "support/catch.hpp"
+#include "support/knowledge.hpp"
 #include "support/scenario.hpp"
 
 using namespace standin;
@@ -19,6 +23,25 @@ TEST_CASE("a blanched leaf that is squeezed is weighed as it goes in") {
         CHECK(line_of(text).weighed_prepared);
     }
     CHECK_FALSE(line_of("250 g spinach, blanched and squeezed").weighed_prepared);
+}
+
+TEST_CASE("what stands before the weight was done before weighing, what stands behind it after") {
+    for (const std::string text :
+         {"spinach, blanched and squeezed 150 g", "spinach, blanched and squeezed, 150 g", "squeezed spinach 150 g",
+          "chard, boiled, squeezed and chopped: 150 g", "onion, cooked until soft, 150 g"}) {
+        INFO(text);
+        CHECK(line_of(text).weighed_prepared);
+    }
+    for (const std::string text : {"spinach 150 g, blanched and squeezed", "150 g spinach, blanched and squeezed",
+                                   "spinach, blanched and squeezed 150 g [weighed first]"}) {
+        INFO(text);
+        CHECK_FALSE(line_of(text).weighed_prepared);
+    }
+    const auto read = read_line("spinach, blanched and squeezed 150 g", Origin("", {1, 1}), knowledge());
+    REQUIRE(read);
+    CHECK(std::any_of(read->doubts.begin(), read->doubts.end(), [](const LineDoubt& doubt) {
+        return doubt.what.kind == ReasonKind::translated && doubt.what.about.ends_with("[weighed prepared]");
+    }));
 }
 
 TEST_CASE("a fruit that is pitted has no kernel, and a pit is none to eat") {

@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "formula/food/namesakes.hpp"
 #include "formula/food/tinned.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/words/changes_nothing.hpp"
 #include "formula/words/open_question.hpp"
 #include "knowledge/index/effects.hpp"
@@ -147,6 +148,22 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     return unknown_volume(food, changed_before);
 }
 
+bool took_state_before_amount(const MeasuredFood& food, std::string_view behind_amount, Line& line) {
+    const auto& [name, amount, notes, knowledge] = food;
+    constexpr std::array<std::string_view, 9> wet_or_hot{"blanched", "boiled",         "steamed",     "wilted",  "cooked",
+                                                         "roasted",  "roasted-peeled", "caramelised", "squeezed"};
+    if (notes.weighed_after || notes.grams || !by_weight(amount) || !name.before.prepared.empty() || line.weighed_prepared) return false;
+    const bool changed = std::any_of(line.prepared.begin(), line.prepared.end(),
+                                     [&](const Prepared& one) { return contains(wet_or_hot, std::string_view(one.preparation)); });
+    if (!changed) return false;
+    // "Chard 420 g, blanched": what is done behind the weight is done after weighing.
+    for (const auto& word : words_of(behind_amount)) {
+        const auto* done = knowledge.preparation_named(word.folded);
+        if (done && contains(wet_or_hot, std::string_view(done->id))) return false;
+    }
+    return line.weighed_prepared = true;
+}
+
 std::optional<Reason> bought_so(const NameRead& name, const Ingredient& ingredient) {
     const Tissue tissue = ingredient.tissue;
     const bool produce = tissue == Tissue::fruit || tissue == Tissue::bulb || tissue == Tissue::root || tissue == Tissue::stalk;
@@ -188,6 +205,9 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
     if (auto open = two_foods_of_one_name(name, amount, in_each_kilo, knowledge)) return open;
+    const bool fresh = name.said_fresh || contains(name.before.words, "fresh") || contains(name.after.words, "fresh");
+    if (fresh && ingredient.family == "dried-chiles" && contains(ingredient.already, "dried") && contains(ingredient.names, own_name(name)))
+        return open_question("fresh, and yet the name of a dried chile: name the fresh pod, or the dried one without that word");
     if (unit && unit->dimension == Dimension::mass && !name.generic.empty() &&
         fold(ingredient.names.front()) == fold(name.generic) + " juice")
         return open_question("the juice, the zest or the whole fruit: say which",

@@ -26,6 +26,10 @@ bool by_weight(const AmountText& amount);
 /// Fills `prepared` and `weighed_prepared`, or says why the words leave open what was measured. The error has no place yet.
 std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food);
 
+/// "Spinach, blanched and squeezed, 150 g": of what was cooked or squeezed before the weight is told, that is what lies on the scale, as in
+/// "squeezed spinach 150 g". Sets `line` so and says whether it did. `behind_amount`: what of the line stands there.
+bool took_state_before_amount(const MeasuredFood& food, std::string_view behind_amount, Line& line);
+
 /// Says so of a food that is bought with salt and more in it. `written`: the line.
 /// "50 lean pork trimmings, 1000 g"
 Error which_amount();

@@ -78,7 +78,7 @@ constexpr std::array units{
     Spelled{"smidgen", loose("smidgen", {teaspoon / 64, teaspoon / 32, teaspoon / 16})},
     Spelled{"drop", loose("drop", {0.03, 0.05, 0.08})},
     Spelled{"splash", loose("splash", {teaspoon / 2, teaspoon, teaspoon * 3})},
-    Spelled{"handful", loose("handful", {cup / 4, cup / 2, cup})},
+    Spelled{"handful|fistful|fist full|hand full", loose("handful", {cup / 4, cup / 2, cup})},
     // A teacup of the old books: about a gill (US 118 mL, imperial 142 mL), up to three quarters of a cup. Judgement.
     Spelled{"teacup|tea cup|teacupful", loose("teacup", {110, 140, 180})},
     // From memory: wineglasses of the old books hold about two fluid ounces, saltspoons a quarter of a teaspoon.

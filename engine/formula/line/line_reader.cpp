@@ -24,6 +24,7 @@
 #include "formula/food/tinned.hpp"
 #include "formula/hazards/hazards.hpp"
 #include "formula/hazards/told_content.hpp"
+#include "formula/line/amount_behind_name.hpp"
 #include "formula/line/by_share.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/line_twice.hpp"
@@ -39,11 +40,6 @@ namespace {
 constexpr int understood = 4;         // how far a reading came when every word had its meaning
 constexpr double same_weight = 0.14;  // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
 constexpr double rounding = 0.03;     // judgement: "2 lb (900 g)" is one weight, rounded
-
-struct Candidate {
-    AmountText amount;
-    std::size_t begin = 0, end = 0;
-};
 
 struct Missed {
     int depth = -1;  // how far the reading came; the error of the farthest is shown
@@ -155,20 +151,21 @@ private:
         }
     }
 
-    void add(std::vector<Candidate>& out, std::size_t at, bool with_unit) const {
+    void add(std::vector<AmountInLine>& out, std::size_t at, bool with_unit) const {
         Cursor cursor(line_, at);
         if (auto amount = amount_at(cursor, with_unit)) out.push_back({std::move(*amount), at, cursor.at()});
     }
 
-    std::vector<Candidate> candidates() {
-        std::vector<Candidate> out;
+    std::vector<AmountInLine> candidates() {
+        std::vector<AmountInLine> out;
         const std::size_t first = start_;
         add(out, first, true);
         const bool leading = !out.empty();
         if (leading && out.front().amount.parts.front().unit) add(out, first, false);
         bool fresh_word = false, fresh_segment = false;
         for (std::size_t i = first; i < line_.size() && out.size() < 8; ++i) {
-            if (i > first && (fresh_word || fresh_segment)) add_trailing(out, i, fresh_segment);
+            if (i > first && (fresh_word || fresh_segment))
+                if (auto behind = amount_behind_name(line_, i, fresh_segment, around_.unit != nullptr)) out.push_back(std::move(*behind));
             const char c = line_[i];
             const bool dash =
                 c == '-' && i > first && line_[i - 1] == ' ' && i + 1 < line_.size() && line_[i + 1] == ' ';  // "mint - a bunch"
@@ -176,28 +173,6 @@ private:
             fresh_word = c == ' ' || fresh_segment;
         }
         return out;
-    }
-
-    // An amount behind the name: digits anywhere, words ("a pinch") behind a comma; with a unit, or nothing after it.
-    void add_trailing(std::vector<Candidate>& out, std::size_t at, bool words) const {
-        Cursor cursor(line_, at);
-        if (!words && !number_at(cursor, false)) {
-            Cursor unit(line_, at);
-            const auto single = unit_at(unit);
-            if (!single || single->unit->size.mid <= 0 || single->unit->dimension != Dimension::count) return;
-        }
-        cursor.go(at);
-        auto amount = amount_at(cursor);
-        if (!amount) return;
-        std::size_t end = cursor.at();
-        cursor.space();
-        if (amount->parts.front().unit) return out.push_back({std::move(*amount), at, end});
-        // "onion, 1 medium"
-        const auto size = cursor.word();
-        if (amount->size = size_word(fold(size)); !amount->size.empty()) cursor.go(end = cursor.at() + size.size());
-        cursor.space();
-        const bool grams_said = around_.unit && !words;  // "chard 400 blanched"
-        if (cursor.done() || cursor.rest().front() == ',' || grams_said) out.push_back({std::move(*amount), at, end});
     }
 
     Failure miss(int depth, Error error, std::size_t at) {
@@ -213,7 +188,7 @@ private:
                !whole_measure(*name.ingredient);
     }
 
-    Result<ReadLine> attempt(const Candidate& candidate) {
+    Result<ReadLine> attempt(const AmountInLine& candidate) {
         std::string line = line_;
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
                   ' ');
@@ -392,6 +367,9 @@ private:
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
         if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
+        if (at > start_ && took_state_before_amount({name, amount, notes_, knowledge_}, behind_amount(at), read.line))
+            read.doubts.push_back(
+                {Confidence::likely, reason_about(ReasonKind::translated, std::string(written_) + " [weighed prepared]"), false});
         if (auto told = bought_so(name, *name.ingredient)) {
             read.doubts.push_back({Confidence::unsure, *told, true});
             read.line.notes.push_back(std::move(*told));
@@ -459,6 +437,12 @@ private:
         const bool single = counts(amount) && !(unit && (is_container(*unit) || unit->size.mid > 0 || unit->word == "bunch"));
         weighed = {noted, single ? std::optional<double>(amount.parts.front().number.mid) : std::nullopt};
         return std::nullopt;
+    }
+
+    std::string_view behind_amount(std::size_t at) const {
+        Cursor cursor(line_, at);
+        amount_at(cursor);
+        return cursor.rest();
     }
 
     std::string written_amount(std::size_t at) const {
