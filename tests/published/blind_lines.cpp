@@ -142,4 +142,10 @@ TEST_CASE("lines judged before they were read, the fifth set") {
     check(got, 0.95, 0.93);  // the truth wants less juice of a lime than the table has, and a pound of sage leaves is read as dried
 }
 
+TEST_CASE("lines judged before they were read, the sixth set") {
+    const auto got = measured("blind_lines_6.txt");
+    REQUIRE(got.all.all > 150);
+    check(got, 0.94);
+}
+
 }  // namespace blind_lines_test
