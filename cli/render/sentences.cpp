@@ -131,25 +131,16 @@ std::string conflict_heading(const AdaptAnswer& a) {
     return a.conflict.size() > 1 ? "These demands cannot all be met" : "This cannot be met";
 }
 
-std::vector<Reason> what_would_give(const AdaptAnswer& a) {
+std::vector<Help> what_would_help(const AdaptAnswer& a) {
     auto all = a.would_give;
     const bool lone = a.conflict.size() == 1 && a.variants.size() + a.reach.size() > 0;
     if (lone) std::erase_if(all, [](const Reason& r) { return r.kind == ReasonKind::giving_up; });
-    return all;
-}
-
-std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
-    std::string text;
-    std::vector<std::string> there, missing;
-    for (const auto& one : a.presumed) {
-        if (one.matters && !one.says.empty())
-            text += (text.empty() ? "" : " ") + capital(one.says) + (one.add.empty() ? "." : " (if not, add `" + one.add + "`).");
-        else if (one.reason.kind == ReasonKind::taken_for_enough) text += (text.empty() ? "" : " ") + capital(one.says) + ".";
-        else if (!one.ingredient.empty()) (one.on_hand ? there : missing).push_back(engine.name_of(one.ingredient));
-    }
-    if (!missing.empty()) text += (text.empty() ? "" : " ") + ("Taken to be missing: " + listed(missing)) + ".";
-    if (!there.empty()) text += (text.empty() ? "" : " ") + ("Not on your list, and taken to be there or bought: " + listed(there)) + ".";
-    return text;
+    // What shops have for a line that is gone comes beside an answer that can be made as it is.
+    const auto from_a_shop = [](const Reason& r) { return r.kind == ReasonKind::so_much_on_hand && !r.about.empty(); };
+    const auto shops = std::stable_partition(all.begin(), all.end(), [&](const Reason& r) { return !from_a_shop(r); });
+    const std::string possible = a.variants.empty() ? "What would make it possible" : "What would make all of it possible";
+    return {{a.conflict.empty() ? "What would bring it nearer" : possible, {all.begin(), shops}},
+            {"It can be made as it is; nearer, with something bought", {shops, all.end()}}};
 }
 
 namespace {
@@ -470,13 +461,6 @@ std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const En
     std::vector<std::string> all;
     if (answer.scaled) all.push_back(capital(answer.scaled->says) + ".");
     for (auto& line : excluded_in_words(answer.excluded, engine)) all.push_back(std::move(line));
-    return all;
-}
-
-std::vector<std::string> presumed_in_words(const AdaptAnswer& answer) {
-    std::vector<std::string> all;
-    for (const auto& one : answer.presumed)
-        all.push_back(one.says + (one.matters && !one.add.empty() ? ". If not, add to the list: " + one.add : ""));
     return all;
 }
 

@@ -45,18 +45,18 @@ std::string proof_words(const AdaptAnswer& answer);
 
 /// Over the demands that cannot all be met, or the one that cannot be met at all.
 std::string conflict_heading(const AdaptAnswer& answer);
-/// What would resolve it; to give up all that was asked is no help.
-std::vector<Reason> what_would_give(const AdaptAnswer& answer);
+/// What would help, under the heading that is true of it.
+struct Help {
+    std::string heading;
+    std::vector<Reason> reasons;
+};
+/// What would resolve it, and what is nearer where it can be made as it is; to give up all that was asked is no help.
+std::vector<Help> what_would_help(const AdaptAnswer& answer);
 
 /// What each word of --without took in.
 std::vector<std::string> excluded_in_words(const std::vector<Excluded>& excluded, const Engine& engine);
 /// What comes before the variants: how the batch was scaled, what each word of --without took in.
 std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine);
-/// What was taken for granted, with the line to add to the list where that is wrong.
-std::vector<std::string> presumed_in_words(const AdaptAnswer& answer);
-
-/// The same in a sentence or two, what matters first.
-std::string presumed_sentence(const AdaptAnswer& answer, const Engine& engine);
 /// "It stays crumbly and green, ..." or what it turns into.
 std::string becomes(const Prediction& base, const Variant& variant);
 

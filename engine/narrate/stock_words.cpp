@@ -16,6 +16,13 @@ std::string whole_batch(const Reason& r) {
     return share ? ": the whole batch at " + figures_text(share->after, 2) + " %" : "";
 }
 
+std::string there(const std::vector<std::string>& foods) {
+    if (foods.empty()) return "";
+    const std::vector<std::string> kin(foods.begin() + 1, foods.end());
+    return foods.front() + " is not on the list" + (kin.empty() ? "" : ", though " + listed(kin) + (kin.size() == 1 ? " is" : " are")) +
+           ": taken to be there";
+}
+
 std::string missing(const std::vector<std::string>& foods) {
     if (foods.empty()) return "";
     const std::vector<std::string> others(foods.begin() + 1, foods.end());
@@ -33,7 +40,7 @@ std::string stock_words(const Reason& r, Units units) {
         case ReasonKind::scaled_to_meat:
             return grams(r, 0, units) + " " + listed(r.foods) + " on hand where " + grams(r, 1, units) + " is asked" + whole_batch(r);
         case ReasonKind::presumed_there:
-            return listed(r.foods) + " is not on the list: taken to be there";
+            return there(r.foods);
         case ReasonKind::taken_for_enough:
             return "your " + listed(r.foods) + ", not weighed, is taken to be enough: " + grams(r, 0, units) + " as bought";
         case ReasonKind::presumed_missing:

@@ -4,6 +4,7 @@
 #include <optional>
 #include <set>
 
+#include "core/contains.hpp"
 #include "core/has_food.hpp"
 #include "knowledge/index/kinds.hpp"
 
@@ -57,7 +58,7 @@ public:
         : formula_(formula),
           have_(have),
           knowledge_(knowledge),
-          all_is_said_((for_a_want && !goes_through_the_formula(formula, have)) || !have.missing.empty()) {
+          all_is_said_(for_a_want && !goes_through_the_formula(formula, have)) {
         for (const auto& item : have.items) mention(item.ingredient);
         for (const auto& id : have.missing) mention(id);
         for (const auto& item : have.items) close(*knowledge.ingredient(item.ingredient));
@@ -160,15 +161,42 @@ private:
         const bool may_be_missing = !everything && !all_is_said_ && !line.keep && belongs(ingredient, "fresh", knowledge_);
         std::vector<std::string> named = may_be_missing ? in_its_place(ingredient, line) : std::vector<std::string>{};
         if (named.empty() && everything) return {ingredient.id, true, false, {}, "", "no " + name};
-        if (named.empty()) return presumption(ingredient.id, true, false, ReasonKind::presumed_there, {name}, "no " + name);
+        if (named.empty()) return there_beside_kin(ingredient);
         named.insert(named.begin(), name);
         return presumption(ingredient.id, false, true, ReasonKind::presumed_missing, std::move(named), name + " plenty");
+    }
+
+    // What is there all the same is told with what the list has of its kind: whoever lists trout may well be out of the salmon.
+    Presumption there_beside_kin(const Ingredient& ingredient) const {
+        std::vector<std::string> foods{ingredient.names.front()};
+        for (const auto& item : have_.items) {
+            const Ingredient& other = *knowledge_.ingredient(item.ingredient);
+            if (has_food(formula_, other.id) || !perishes_alike(ingredient, other) || contains(foods, other.names.front())) continue;
+            foods.push_back(other.names.front());
+        }
+        Presumption there = presumption(ingredient.id, true, false, ReasonKind::presumed_there, std::move(foods), "no " + ingredient.names.front());
+        if (keeps_dry(ingredient)) there.reason.role = "dry";
+        return there;
+    }
+
+    bool keeps_dry(const Ingredient& ingredient) const {
+        const Shelf shelf = shelf_of(ingredient, knowledge_);
+        return shelf == Shelf::spices || shelf == Shelf::tap || (shelf == Shelf::kitchen && ingredient.tissue == Tissue::dry);
+    }
+
+    // Of one kind, and bought for the day: fish for fish, meat for meat, fat for fat, leaf for leaf.
+    bool perishes_alike(const Ingredient& ingredient, const Ingredient& other) const {
+        const Shelf shelf = shelf_of(ingredient, knowledge_);
+        if (shelf != shelf_of(other, knowledge_) || (shelf != Shelf::fresh && shelf != Shelf::butchery)) return false;
+        const bool of_the_water = belongs(ingredient, "seafood", knowledge_) || belongs(other, "seafood", knowledge_);
+        if (shelf == Shelf::fresh || of_the_water) return same_family_and_role(ingredient, other);
+        return contains(other.roles, ingredient.roles.front());
     }
 
     const Formula& formula_;
     const Inventory& have_;
     const Knowledge& knowledge_;
-    bool all_is_said_;  // who tells what is missing tells all of it; who wants something lists what may serve that
+    bool all_is_said_;  // who wants something lists what may serve that
     std::set<std::string> mentioned_;
     std::set<Shelf> closed_;
     int spices_ = 0;  // that are listed

@@ -4,6 +4,7 @@
 #include "render/effects.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
+#include "render/presumed_words.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
@@ -143,10 +144,10 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a)) +
                   in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
-    if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
-    Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units)) +
-                  listing("What would make it possible", in_full(what_would_give(a), detail.units)) +
-                  listing("What can be reached", in_full(a.reach, detail.units));
+    if (const auto presumed = presumed_sentence(a, engine, PresumedAs::with_kin); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
+    Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units));
+    for (const auto& help : what_would_help(a)) rest += listing(help.heading, in_full(help.reasons, detail.units));
+    rest += listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
     rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", read_as_words(a.base.read_as, detail.units));

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/presumed_words.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
@@ -17,12 +18,19 @@ std::string search_part(const AdaptAnswer& a, const Look& look) {
     return heading("How sure", look) + paragraph(plans + proof_words(a), look);
 }
 
+std::string help_part(const AdaptAnswer& a, Units units, const Look& look) {
+    std::string text;
+    for (const auto& help : what_would_help(a)) text += bulleted(help.heading, in_full(help.reasons, units), look);
+    return text;
+}
+
+// As fully as three lines hold it, and never cut off.
 std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const Look& look) {
     constexpr std::size_t most = 3;
-    std::vector<std::string> lines = wrapped(presumed_sentence(a, engine), look.width);
-    if (lines.size() > most) {
-        lines.resize(most);
-        lines.back() = wrapped(lines.back(), look.width - 8).front() + " ...";
+    std::vector<std::string> lines;
+    for (const auto as : {PresumedAs::with_kin, PresumedAs::dry_in_one, PresumedAs::by_name_what_matters}) {
+        lines = wrapped(presumed_sentence(a, engine, as), look.width);
+        if (lines.size() <= most) break;
     }
     std::string out;
     for (const auto& line : lines)
@@ -40,9 +48,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     std::string text = first_of_all(told_first(a.base.read_as, units), look) + paragraph(answer_first(a), look, 0) +
                        safety_first(all, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
-    if (!full) text += presumed_in_brief(a, engine, look);
-    text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) +
-            bulleted("What would make it possible", in_full(what_would_give(a), units), look) +
+    text += presumed_in_brief(a, engine, look);
+    text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) + help_part(a, units, look) +
             bulleted("What can be reached", in_full(a.reach, units), look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)

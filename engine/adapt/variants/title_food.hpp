@@ -8,7 +8,8 @@
 
 namespace standin {
 
-/// One caution a food: the title says chestnut, and none is in it.
-std::vector<CautionText> title_foods_gone(const Formula& base, const Formula& variant, const Knowledge& knowledge);
+/// One caution a food: the title says chestnut, and none is in it. Of an animal that `cautions` tell of already nothing is said twice.
+std::vector<CautionText> title_foods_gone(const Formula& base, const Formula& variant, const std::vector<CautionText>& cautions,
+                                          const Knowledge& knowledge);
 
 }  // namespace standin

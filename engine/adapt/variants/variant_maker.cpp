@@ -66,7 +66,7 @@ Variant VariantMaker::variant_of(WeighedPlan tried, const Problem& problem, cons
     v.table = in_full(v.table_reason);
     v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
     tell_of_packets(v.prediction, request_.without, context_.knowledge());
-    for (auto& gone : title_foods_gone(formula_, tried.built.formula, context_.knowledge()))
+    for (auto& gone : title_foods_gone(formula_, tried.built.formula, v.prediction.cautions, context_.knowledge()))
         v.prediction.cautions.push_back(std::move(gone));
     // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
     for_each_property([&](Property p) {
