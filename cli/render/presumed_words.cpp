@@ -68,7 +68,7 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine, Presum
     if (!missing.empty()) add_sentence(text, "Taken to be missing: " + all_of(missing) + "; if not, add `" + missing.first + "`.");
     if (!there.empty())
         add_sentence(text, "Taken to be there, though your list does not name it: " + all_of(there) + ". If not, add `" + there.first +
-                      "`, or `nothing else`.");
+                               "`, or `nothing else`.");
     return text;
 }
 

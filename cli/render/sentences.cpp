@@ -392,10 +392,7 @@ std::string in_all(const StandIn& s, Units units) {
 }  // namespace
 
 std::string in_parts(const StandIn& s, Units units) {
-    std::string said = s.partner ? capital(s.partner->name) + " " + s.partner->why + in_all(s, units) + "." : "";
-    if (s.line_left > 0)
-        said += (said.empty() ? "" : " ") + std::string("Only for a part: ") + formula_weight(s.line_left, units) + " of the line stays.";
-    return said;
+    return s.partner ? capital(s.partner->name) + " " + s.partner->why + in_all(s, units) + "." : "";
 }
 
 std::string in_short(const SwapsAnswer& a, const std::string& title, Units units) {

@@ -103,7 +103,7 @@ std::string grams_with_band(const StandIn& stand_in, Units units);
 std::string what_stays(const StandIn& stand_in, Units units);
 /// "green tomatoes and 12 g lime juice", "potassium chloride (13 g of the line stays)".
 std::string stand_in_named(const StandIn& stand_in, Units units);
-/// What the partner brings, and how much of the line stays beside a stand-in of which only so much is taken. Empty: neither.
+/// What the partner brings; empty where there is none. How much of the line stays is told with the name.
 std::string in_parts(const StandIn& stand_in, Units units);
 std::string in_short(const SwapsAnswer& answer, const std::string& title, Units units);
 /// What changes with a stand-in, in words, the most first.

@@ -108,6 +108,12 @@ std::string then(const std::string& name, std::vector<std::string> steps, const 
     return name + " (" + state + "), then " + listed(steps);
 }
 
+// "spinach, blanched already, then squeezed"
+std::string as_it_lies(const PredictedLine& line) {
+    const auto still = told_once(line.still);
+    return with_preparations(line.name, told_once(line.ready)) + " already" + (still.empty() ? "" : ", then " + listed(still));
+}
+
 bool is_dry(const std::vector<std::string>& steps) {
     static const std::vector<std::string_view> soaks{"soaked", "rehydrated"};
     return std::any_of(steps.begin(), steps.end(), [](const std::string& step) { return is_one_of(step, soaks); });
@@ -121,9 +127,12 @@ std::string before_words(const WeightRow& row, Units units) {
     std::string text;
     if (row.before) {
         const std::string was = line_weight(*row.before, units);
-        const bool same = row.now && row.now->prepared == row.before->prepared && line_weight(*row.now, units) == was;
+        const bool ready = row.now && !row.now->ready.empty();
+        const bool same = row.now && row.now->prepared == row.before->prepared && !ready && line_weight(*row.now, units) == was;
         const bool otherwise = row.now && row.now->prepared != row.before->prepared;
-        text = same ? "same" : "was " + (otherwise ? with_preparations(was, row.before->prepared) : was);
+        if (ready && std::abs(row.now->weighed_g - row.before->weighed_g) < 0.5 && !row.before->weighed_prepared)
+            text = "same, " + was + " raw";
+        else text = same ? "same" : "was " + (otherwise ? with_preparations(was, row.before->prepared) : was);
     }
     std::vector<std::string> parts;
     for (const auto& [line, whole] : row.instead_of)
@@ -134,6 +143,7 @@ std::string before_words(const WeightRow& row, Units units) {
 
 std::string as_weighed(const PredictedLine& line) {
     constexpr double told = 0.05;  // share of its weight; less is within what a hand takes
+    if (!line.ready.empty()) return as_it_lies(line);
     const auto steps = told_once(line.prepared);
     if (steps.empty()) return line.name;
     const bool changes = line.weighed_g > 0 && (line.grams < (1 - told) * line.weighed_g || line.grams > (1 + told) * line.weighed_g);
@@ -167,14 +177,23 @@ std::string or_else(const Edit& edit, const Engine& engine, Units units) {
     return text.empty() ? "" : text + ".";
 }
 
+std::string page_weight(double grams, Units units) {
+    constexpr double finest_us = 3;  // grams, a tenth of an ounce; judgement
+    const std::string weight = formula_weight(grams, units);
+    return units == Units::us && grams > 0 && grams < finest_us ? weight + " (" + formula_weight(grams, Units::metric) + ")" : weight;
+}
+
 std::string line_weight(const PredictedLine& line, Units units) {
     constexpr double poured = 20;  // grams: less is measured more finely
+    if (!line.ready.empty()) return formula_weight(line.lying_g >= poured ? std::round(line.lying_g) : line.lying_g, units);
     const bool by_measure = !line.written.empty() && !says_weight(line.written) && line.weighed_g >= poured;
-    return formula_weight(by_measure && units == Units::metric ? std::round(line.weighed_g) : line.weighed_g, units);
+    return page_weight(by_measure && units == Units::metric ? std::round(line.weighed_g) : line.weighed_g, units);
 }
 
 std::string own_measure(const PredictedLine& line, Units units) {
-    if (line.written.empty()) return units == Units::metric || line.spoons.empty() ? "" : " (" + line.spoons + ")";
+    if (!line.ready.empty()) return "";
+    const bool in_pods = line.spoons.ends_with("pod") || line.spoons.ends_with("pods");  // a scale tells little of so light a pod
+    if (line.written.empty()) return line.spoons.empty() || (units == Units::metric && !in_pods) ? "" : " (" + line.spoons + ")";
     return says_weight(line.written) ? "" : " (" + line.written + ")";
 }
 

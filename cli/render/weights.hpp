@@ -35,6 +35,9 @@ std::string as_weighed(const std::string& name, const std::vector<std::string>& 
 /// "Or 80 g pumpkin seed, toasted (holds sesame).": what would do as well as what an edit brings; empty where nothing would.
 std::string or_else(const Edit& edit, const Engine& engine, Units units);
 
+/// As it stands in a formula, with the grams beside what is less than an ounce scale shows.
+std::string page_weight(double grams, Units units);
+
 /// What is weighed in. What the maker pours by a measure of volume is told to the gram: "99 g" for 100 ml.
 std::string line_weight(const PredictedLine& line, Units units);
 

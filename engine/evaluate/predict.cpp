@@ -11,6 +11,7 @@
 #include "knowledge/index/line_name.hpp"
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
+#include "models/ready.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -104,6 +105,9 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     p.keep = line.keep;
     p.declared = line.declared;
     p.weighed_prepared = line.weighed_prepared;
+    for (const auto& step : line.ready) p.ready.push_back(describe(step, knowledge));
+    for (const auto& step : still_to_do(line)) p.still.push_back(describe(step, knowledge));
+    p.lying_g = lying_grams(line, knowledge);
     p.written = line.written;
     p.spoons = in_spoons(ingredient, line.grams.mid);
     return p;

@@ -1,6 +1,7 @@
 #include "evaluate/spoons.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace standin {
@@ -25,9 +26,33 @@ std::string fraction(double value, int parts) {
     return text;
 }
 
+// "half a pod", "1 1/2 pods", of a chile that is counted; empty where no pod weight is known.
+std::string in_pods(const Ingredient& food, double grams) {
+    struct Part {
+        double from;
+        const char* says;
+    };
+    constexpr std::array<Part, 7> parts{{{0.06, "a sliver of a pod"},
+                                         {0.15, "an eighth of a pod"},
+                                         {0.29, "a quarter of a pod"},
+                                         {0.42, "a third of a pod"},
+                                         {0.58, "half a pod"},
+                                         {0.71, "two thirds of a pod"},
+                                         {0.87, "three quarters of a pod"}}};
+    const auto piece = std::find_if(food.measures.begin(), food.measures.end(),
+                                    [](const MeasureRecord& m) { return m.measure == "piece" || m.measure == "pod"; });
+    if (piece == food.measures.end() || !(piece->grams.mid > 0)) return {};
+    const double pods = grams / piece->grams.mid;
+    for (const auto& part : parts)
+        if (pods < part.from) return part.says;
+    const std::string count = fraction(std::max(1.0, pods), 2);
+    return count + (count == "1" ? " pod" : " pods");
+}
+
 }  // namespace
 
 std::string in_spoons(const Ingredient& food, double grams) {
+    if (grams > 0 && grams <= light && food.tissue == Tissue::chile_flesh) return in_pods(food, grams);
     if (!(grams > 0) || grams > light || food.tissue == Tissue::bulb) return {};  // nobody spoons whole cloves
     const MeasureRecord* spoon = nullptr;
     for (const auto& measure : food.measures)

@@ -84,6 +84,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
 void Stock::note_told(const Inventory& have) {
     for (const auto& item : have.items) {
         if (!item.declared.empty()) told_.try_emplace(item.ingredient, item.declared);
+        if (!item.prepared.empty()) ready_.try_emplace(item.ingredient, item.prepared);
         if (!item.told.empty()) dangers_.try_emplace(item.ingredient, item.told);
     }
 }
@@ -94,6 +95,7 @@ bool Stock::takes(const Exclusion& exclusion, const std::string& ingredient) con
 }
 
 void Stock::tell(Line& line) const {
+    if (const auto ready = ready_.find(line.ingredient); ready != ready_.end()) line.ready = ready->second;
     if (const auto told = told_.find(line.ingredient); told != told_.end())
         for (const auto& one : told->second)
             if (!contains(line.declared, one)) line.declared.push_back(one);

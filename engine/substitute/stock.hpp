@@ -51,7 +51,7 @@ public:
     bool has_idea_for(const Line& line) const { return only_for_.count(line.ingredient) > 0; }
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
     bool takes(const Exclusion& exclusion, const std::string& ingredient) const;
-    /// What the list says of its foods goes with them into a line: "may contain nuts", "unpasteurised".
+    /// What the list says of its foods goes with them into a line: "may contain nuts", "unpasteurised", "blanched".
     void tell(Line& line) const;
     /// The casings that are to be left out go from what stands beside the mass; one of the list takes their place.
     void leave_out_beside(Formula& formula) const;
@@ -99,6 +99,7 @@ private:
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
     std::map<std::string, double> least_;
     std::map<std::string, std::vector<Declared>> told_;    // by ingredient: what the list says that it holds
+    std::map<std::string, std::vector<Prepared>> ready_;   // likewise, what is done to it already
     std::map<std::string, std::vector<Reason>> dangers_;   // likewise, what is told of it wherever it goes in
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     std::set<std::string> perhaps_allergens_;              // likewise, for a food that only may hold it

@@ -190,7 +190,7 @@ private:
         if (shelf != shelf_of(other, knowledge_) || (shelf != Shelf::fresh && shelf != Shelf::butchery)) return false;
         const bool of_the_water = belongs(ingredient, "seafood", knowledge_) || belongs(other, "seafood", knowledge_);
         if (shelf == Shelf::fresh || of_the_water) return same_family_and_role(ingredient, other);
-        return contains(other.roles, ingredient.roles.front());
+        return other.roles.front() == ingredient.roles.front();
     }
 
     const Formula& formula_;

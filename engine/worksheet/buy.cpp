@@ -8,6 +8,7 @@
 #include "knowledge/index/edible.hpp"
 #include "knowledge/index/line_name.hpp"
 #include "models/as_bought.hpp"
+#include "models/ready.hpp"
 #include "worksheet/parts.hpp"
 
 namespace standin {

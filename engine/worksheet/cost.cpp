@@ -8,6 +8,7 @@
 #include "evaluate/predict.hpp"
 #include "knowledge/index/edible.hpp"
 #include "models/as_bought.hpp"
+#include "models/ready.hpp"
 #include "worksheet/parts.hpp"
 
 namespace standin {

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "knowledge/index/effects.hpp"
 #include "models/composition.hpp"
+#include "models/ready.hpp"
 
 namespace standin {
 namespace {
@@ -87,14 +88,8 @@ Part part_in(const Formula& formula, std::size_t line, const Knowledge& knowledg
     return bought_minced && !ground ? Part::minced : part;
 }
 
-double raw_grams(const Line& line, const Knowledge& knowledge) {
-    if (!line.weighed_prepared) return line.grams.mid;
-    const double yield = preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
-    return yield > 0 ? line.grams.mid / yield : line.grams.mid;
-}
-
 double ready_grams(const Line& line, const Knowledge& knowledge) {
-    return raw_grams(line, knowledge) * preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
+    return raw_grams(line, knowledge) * preparation_yield(*knowledge.ingredient(line.ingredient), all_done(line), knowledge);
 }
 
 std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge) {
@@ -104,11 +99,15 @@ std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge)
         const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
         const Part part = part_in(formula, n, knowledge);
         const double raw = raw_grams(line, knowledge);
-        Chain chain{n, {}, {raw}};
-        for (std::size_t k = 0; k < line.prepared.size(); ++k) {
-            if (left_to_later(line.prepared[k], part)) continue;
-            chain.steps.push_back(line.prepared[k]);
-            chain.grams.push_back(raw * preparation_yield(ingredient, std::span(line.prepared).first(k + 1), knowledge));
+        const auto steps = all_done(line);
+        const auto grams_after = [&](std::size_t done) {
+            return raw * preparation_yield(ingredient, std::span(steps).first(done), knowledge);
+        };
+        Chain chain{n, {}, {grams_after(line.ready.size())}};
+        for (std::size_t k = line.ready.size(); k < steps.size(); ++k) {
+            if (left_to_later(steps[k], part)) continue;
+            chain.steps.push_back(steps[k]);
+            chain.grams.push_back(grams_after(k + 1));
         }
         if (!chain.steps.empty()) chains.push_back(std::move(chain));
     }

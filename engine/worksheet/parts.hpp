@@ -34,9 +34,7 @@ std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge)
 /// The preparation that takes off what the edible share of a food leaves out: its record's own, or that of its tissue.
 std::string_view ready_by(const Ingredient& ingredient);
 
-/// Grams of the line before any preparation.
-double raw_grams(const Line& line, const Knowledge& knowledge);
-/// Grams of the line after all of them.
+/// Grams of the line after all preparations.
 double ready_grams(const Line& line, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -23,6 +23,7 @@ SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
         if (bought.bought_g - bought.need_g < least * bought.need_g) continue;
         const auto line = std::find_if(sheet.formula.lines.begin(), sheet.formula.lines.end(),
                                        [&](const Line& l) { return l.ingredient == bought.ingredient; });
+        if (line != sheet.formula.lines.end() && !line->ready.empty()) continue;  // trimmed long since
         add_part(step, static_cast<std::size_t>(line - sheet.formula.lines.begin()), bought.bought_g, bought.need_g);
         const auto* preparation = knowledge.preparation(ready_by(*knowledge.ingredient(bought.ingredient)));
         step.parts.back().verb = preparation && !preparation->verb.empty() ? preparation->verb : "trim";

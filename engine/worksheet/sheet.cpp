@@ -9,6 +9,7 @@
 #include "knowledge/index/effects.hpp"
 #include "knowledge/records/tissue.hpp"
 #include "knowledge/records/word_list.hpp"
+#include "models/ready.hpp"
 #include "safety/conditions.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/safety.hpp"
@@ -167,6 +168,8 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     sheet.scaled = in_full(sheet.scaling);
     sheet.factor = scaling->factor;
     sheet.formula = scaled(formula, scaling->factor);
+    if (request.have)
+        for (auto& line : sheet.formula.lines) take_ready(line, *request.have);
     const auto piece = piece_asked(request, sheet.formula.process, knowledge);
     if (!piece) return Failure(piece.error());
     settle_order(sheet, evaluator.nominal());

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/ready.hpp"
 #include "standin/number_text.hpp"
 #include "worksheet/parts.hpp"
 
@@ -28,7 +29,7 @@ std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& kno
         const Part part = part_of(line, knowledge);
         SheetWeight w;
         w.line = n;
-        w.grams = line.grams.mid;
+        w.grams = lying_grams(line, knowledge);
         w.fine = step / 2 > worst * w.grams;  // half a step is what a scale may be off
         const bool seasoning =
             part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < poured);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "models/ready.hpp"
 #include "safety/core_temperature.hpp"
 #include "worksheet/steps.hpp"
 

@@ -8,10 +8,19 @@ namespace standin::cli {
 namespace {
 
 Json line_json(const PredictedLine& line) {
-    return {{"ingredient", line.ingredient},    {"name", line.name},        {"prepared", line.prepared},
-            {"weighed_g", num(line.weighed_g)}, {"grams", num(line.grams)}, {"share", num(line.share)},
-            {"roles", json_of(line.roles)},     {"keep", line.keep},        {"weighed_prepared", line.weighed_prepared},
-            {"written", line.written},          {"spoons", line.spoons}};
+    return {{"ingredient", line.ingredient},
+            {"name", line.name},
+            {"prepared", line.prepared},
+            {"weighed_g", num(line.weighed_g)},
+            {"grams", num(line.grams)},
+            {"share", num(line.share)},
+            {"roles", json_of(line.roles)},
+            {"keep", line.keep},
+            {"weighed_prepared", line.weighed_prepared},
+            {"ready", line.ready},
+            {"lying_g", num(line.lying_g)},
+            {"written", line.written},
+            {"spoons", line.spoons}};
 }
 
 Json colour_json(const PredictedColour& c) {

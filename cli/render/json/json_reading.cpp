@@ -51,11 +51,13 @@ std::string stock_json(const Inventory& stock) {
     return printed(
         {{"items", array_of(stock.items,
                             [](const InventoryItem& item) {
-                                return Json{{"ingredient", item.ingredient},
-                                            {"grams", item.grams ? num(*item.grams) : Json(nullptr)},
-                                            {"declared", array_of(item.declared, [](const Declared& told) {
-                                                 return Json{{"allergen", told.allergen}, {"words", told.words}};
-                                             })}};
+                                return Json{
+                                    {"ingredient", item.ingredient},
+                                    {"grams", item.grams ? num(*item.grams) : Json(nullptr)},
+                                    {"prepared", array_of(item.prepared, [](const Prepared& step) { return Json(step.preparation); })},
+                                    {"declared", array_of(item.declared, [](const Declared& told) {
+                                         return Json{{"allergen", told.allergen}, {"words", told.words}};
+                                     })}};
                             })},
          {"missing", stock.missing},
          {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},

@@ -7,6 +7,7 @@
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "render/weights.hpp"
 #include "standin/narrate.hpp"
 
 namespace standin::cli {
@@ -27,7 +28,7 @@ std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
         {{"", Align::right}, {"weigh", Align::right}, {"stand-in", Align::left}, {"how close", Align::left}, {"changes", Align::left}});
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
-        table.row({std::to_string(i + 1), formula_weight(s.grams, units), stand_in_named(s, units),
+        table.row({std::to_string(i + 1), page_weight(s.grams, units), stand_in_named(s, units),
                    in_words(s.nearness) + ", " + number(s.distance, 1), changes_of(s, 2)});
     }
     return "\n" + table.page(look);

@@ -103,7 +103,7 @@ public:
                 return agrees(edit, Property::sourness_mmol_kg) ? about(ReasonKind::sourness) : serving(edit);
             case Role::fat:
             case Role::lean:
-                if (less && lean_comes_in()) return make_reason(ReasonKind::lean_comes_along);
+                if (less && lean_comes_in(edit.line)) return make_reason(ReasonKind::lean_comes_along);
                 return for_fat(edit);
             case Role::binder:
                 if (less && wants_it_looser()) return make_reason(ReasonKind::less_binder);
@@ -297,8 +297,10 @@ private:
 
     bool wants_it_looser() const { return any_asks(asked_, Property::bind, Goal::Kind::at_most); }
 
-    bool lean_comes_in() const {
-        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });
+    // Of the lean line that gives way to a cut of both, and not of a skin or a fat beside it.
+    bool lean_comes_in(std::size_t line) const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(),
+                           [&](const Move& m) { return m.line == line && takes_lean_off(problem_, m); });
     }
 
     bool water_comes_in() const {

@@ -17,6 +17,7 @@
 #include "formula/food/foods_in_any_tongue.hpp"
 #include "formula/food/name_text.hpp"
 #include "formula/food/remark.hpp"
+#include "formula/formats/stock_eggs.hpp"
 #include "formula/hazards/hazards.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
@@ -27,6 +28,7 @@
 #include "formula/stock/stock_leaves.hpp"
 #include "formula/stock/stock_names.hpp"
 #include "formula/stock/stock_prepared.hpp"
+#include "formula/stock/stock_remarks.hpp"
 #include "formula/stock/stock_told.hpp"
 #include "formula/words/ripe_age.hpp"
 #include "formula/words/stock_words.hpp"
@@ -66,9 +68,10 @@ public:
                 if (item.at_most || at_most)
                     item.at_most = item.at_most.value_or(item.grams.value_or(0)) + at_most.value_or(grams.value_or(0));
                 item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
+                if (item.prepared != ready) item.prepared.clear();  // some of it is raw
                 return say_of(item);
             }
-        inventory_.items.push_back({id, grams, {}, {}, at_most});
+        inventory_.items.push_back({id, grams, {}, {}, at_most, ready});
         say_of(inventory_.items.back());
     }
 
@@ -105,10 +108,12 @@ public:
         const double fresh = boned * *picked / (weighed && !prepared ? 1 : edible_share(ingredient)), grams = read.line.grams.mid * fresh;
         const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high * fresh);
         if (boned < 1) note(counted_boned(written, ingredient, grams));
-        if (prepared) note(counted_as_fresh(written, ingredient, grams));
+        ready = done_already(read.line.prepared, ingredient, knowledge_);
+        if (prepared || !ready.empty()) note(counted_as_ready(written, ingredient, grams));
         for (const auto& told : read.line.notes)
             if (told.kind == ReasonKind::of_the_formula) loose_.insert(read.line.ingredient);
         have(read.line.ingredient, grams, read.where, written, at_most);
+        ready.clear();
         told(written, read.where, make_reason(ReasonKind::stock_weight, {{"as bought", {}, grams, "g"}}, {ingredient.names.front()}));
     }
 
@@ -220,6 +225,7 @@ public:
     bool in_garden = false;         ///< the heading above says that it grows there
     std::string_view whole{};       ///< the line being read, as the maker wrote it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
+    std::vector<Prepared> ready{};  ///< what is done already to the food being counted
     std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
     std::optional<Reason> aged{};   ///< what the heading above says of their age
 
@@ -303,6 +309,7 @@ public:
 
     /// A list of which next to nothing is known is no list.
     Inventory take() {
+        part_eggs(inventory_, namer_, knowledge_);
         const auto is_heading = [](const StockRead& line) { return line.as.kind == ReasonKind::list_heading; };
         const auto lines =
             inventory_.read.size() - static_cast<std::size_t>(std::count_if(inventory_.read.begin(), inventory_.read.end(), is_heading));
@@ -329,6 +336,14 @@ private:
     static Reason counted_as_fresh(const std::string& written, const Ingredient& ingredient, double grams) {
         Reason taken = reason_about(ReasonKind::taken_as_amount, written);
         taken.note = plain_number(std::round(grams)) + " g " + ingredient.names.front();
+        return taken;
+    }
+
+    Reason counted_as_ready(const std::string& written, const Ingredient& ingredient, double grams) const {
+        Reason taken = counted_as_fresh(written, ingredient, grams);
+        std::string done;
+        for (const auto& step : ready) done += (done.empty() ? "" : " and ") + knowledge_.preparation(step.preparation)->names.front();
+        if (!done.empty()) taken.note += " before it was " + done + ", which is not done again";
         return taken;
     }
 

@@ -58,6 +58,15 @@ std::optional<double> picked_for(const std::vector<Prepared>& steps, const Ingre
     return came_of;
 }
 
+std::vector<Prepared> done_already(const std::vector<Prepared>& steps, const Ingredient& ingredient, const Knowledge& knowledge) {
+    std::vector<Prepared> done;
+    for (const auto& step : steps) {
+        const Preparation* preparation = knowledge.preparation(step.preparation);
+        if (preparation && preparation->minutes && effect_on(*preparation, ingredient.tissue)) done.push_back(step);
+    }
+    return done;
+}
+
 std::optional<WithPart> with_part(std::string_view line, const Knowledge& knowledge) {
     const auto without = [&](const std::string& text) -> std::optional<WithPart> {
         const auto words = words_of(text);

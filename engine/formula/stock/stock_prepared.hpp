@@ -14,6 +14,9 @@ namespace standin {
 /// so: cooked meat and eggs, and what preparing brought salt, acid or dryness to.
 std::optional<double> picked_for(const std::vector<Prepared>& steps, const Ingredient& ingredient, const Knowledge& knowledge);
 
+/// Of the steps those that take their time at the bench and are not done once more: blanched, toasted, squeezed, and no mere cut.
+std::vector<Prepared> done_already(const std::vector<Prepared>& steps, const Ingredient& ingredient, const Knowledge& knowledge);
+
 struct WithPart {
     std::string line;  ///< without it
     bool leaf = true;  ///< its leaves, greens or fronds, and not its roots or stems

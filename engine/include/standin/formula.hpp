@@ -45,6 +45,7 @@ struct Line {
     std::optional<Band> acid_pct{};    ///< acid in 100 g of it, as the label states it: "vinegar, 6 %"
     std::optional<Band> heat_mg_kg{};  ///< capsaicinoids in a kilo of it as weighed, where the maker knows these pods
     std::string called{};              ///< what the maker calls a food that is no record and was said to be like `ingredient`
+    std::vector<Prepared> ready{};     ///< what is done to it already where it lies, by the list; `grams` are told as without it
 };
 
 /// Why it is not in the mass.
@@ -86,6 +87,7 @@ struct InventoryItem {
     std::vector<Declared> declared{};  ///< allergens that the list says it holds, or may: "may contain nuts"
     std::vector<Reason> told{};        ///< what is told of it wherever it goes in: of raw milk
     std::optional<double> at_most{};   ///< where nobody weighed it, a bunch, three pods: it may be so much
+    std::vector<Prepared> prepared{};  ///< what is done to all of it already; `grams` are of the fresh food that it came of
 };
 
 /// One line of a list as it was understood.

@@ -29,6 +29,9 @@ struct PredictedLine {
     std::vector<Declared> declared{};     ///< allergens the line itself tells of
     std::vector<std::string> may_hold{};  ///< allergens that it may hold for what was done to it before it was bought
     bool weighed_prepared = false;        ///< on the scale after its preparations; else before them
+    std::vector<std::string> ready{};     ///< what is done to it already where it lies, by the list
+    std::vector<std::string> still{};     ///< of `prepared` what is still to be done
+    double lying_g = 0;                   ///< on the scale as it lies, with what is ready done; else as `weighed_g`
     std::string written{};                ///< the amount in the maker's own words
     std::string spoons{};                 ///< a light weight in level spoons: "1 1/4 tsp"; empty where no spoon weight is known
 };
