@@ -111,7 +111,7 @@ std::string then(const std::string& name, std::vector<std::string> steps, const 
 // "spinach, blanched already, then squeezed"
 std::string as_it_lies(const PredictedLine& line) {
     const auto still = told_once(line.still);
-    return with_preparations(line.name, told_once(line.ready)) + " already" + (still.empty() ? "" : ", then " + listed(still));
+    return line.name + ", " + listed(told_once(line.ready)) + " already" + (still.empty() ? "" : ", then " + listed(still));
 }
 
 bool is_dry(const std::vector<std::string>& steps) {

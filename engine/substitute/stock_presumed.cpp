@@ -55,10 +55,7 @@ bool goes_through_the_formula(const Formula& formula, const Inventory& have) {
 class Presuming {
 public:
     Presuming(const Formula& formula, const Inventory& have, bool for_a_want, const Knowledge& knowledge)
-        : formula_(formula),
-          have_(have),
-          knowledge_(knowledge),
-          all_is_said_(for_a_want && !goes_through_the_formula(formula, have)) {
+        : formula_(formula), have_(have), knowledge_(knowledge), all_is_said_(for_a_want && !goes_through_the_formula(formula, have)) {
         for (const auto& item : have.items) mention(item.ingredient);
         for (const auto& id : have.missing) mention(id);
         for (const auto& item : have.items) close(*knowledge.ingredient(item.ingredient));
@@ -174,7 +171,8 @@ private:
             if (has_food(formula_, other.id) || !perishes_alike(ingredient, other) || contains(foods, other.names.front())) continue;
             foods.push_back(other.names.front());
         }
-        Presumption there = presumption(ingredient.id, true, false, ReasonKind::presumed_there, std::move(foods), "no " + ingredient.names.front());
+        Presumption there =
+            presumption(ingredient.id, true, false, ReasonKind::presumed_there, std::move(foods), "no " + ingredient.names.front());
         if (keeps_dry(ingredient)) there.reason.role = "dry";
         return there;
     }

@@ -144,7 +144,8 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a)) +
                   in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
-    if (const auto presumed = presumed_sentence(a, engine, PresumedAs::with_kin); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
+    if (const auto presumed = presumed_sentence(a, engine, PresumedAs::with_kin); !presumed.empty())
+        lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units));
     for (const auto& help : what_would_help(a)) rest += listing(help.heading, in_full(help.reasons, detail.units));
     rest += listing("What can be reached", in_full(a.reach, detail.units));
