@@ -26,19 +26,19 @@ std::string fraction(double value, int parts) {
     return text;
 }
 
-// "half a pod", "1 1/2 pods", of a chile that is counted; empty where no pod weight is known.
+// "1/2 pod", "1 1/2 pods", of a chile that is counted; empty where no pod weight is known.
 std::string in_pods(const Ingredient& food, double grams) {
     struct Part {
         double from;
         const char* says;
     };
-    constexpr std::array<Part, 7> parts{{{0.06, "a sliver of a pod"},
-                                         {0.15, "an eighth of a pod"},
-                                         {0.29, "a quarter of a pod"},
-                                         {0.42, "a third of a pod"},
-                                         {0.58, "half a pod"},
-                                         {0.71, "two thirds of a pod"},
-                                         {0.87, "three quarters of a pod"}}};
+    constexpr std::array<Part, 7> parts{{{0.06, "1/16 pod"},
+                                         {0.15, "1/8 pod"},
+                                         {0.29, "1/4 pod"},
+                                         {0.42, "1/3 pod"},
+                                         {0.58, "1/2 pod"},
+                                         {0.71, "2/3 pod"},
+                                         {0.87, "3/4 pod"}}};
     const auto piece = std::find_if(food.measures.begin(), food.measures.end(),
                                     [](const MeasureRecord& m) { return m.measure == "piece" || m.measure == "pod"; });
     if (piece == food.measures.end() || !(piece->grams.mid > 0)) return {};

@@ -21,11 +21,18 @@ std::string unweighed(const Reason& r) {
     return what + (r.role == "plenty" ? ", plenty: as much as it takes" : ", no weight told: as much as it takes");
 }
 
+// What is ready where it lies: " before it was blanched and squeezed, which is not done again".
+std::string done_already(const Reason& r) {
+    std::string steps;
+    for (const auto& step : r.by_way) steps += (steps.empty() ? "" : " and ") + step;
+    return steps.empty() ? steps : " before it was " + steps + ", which is not done again";
+}
+
 std::string taken_for(const Reason& r) {
     const std::string written = quoted_words(r.about);
     switch (r.kind) {
         case ReasonKind::taken_as_amount:
-            return written + " taken as " + r.note;
+            return written + " taken as " + r.note + done_already(r);
         case ReasonKind::whichever_it_is:
             return written + " is taken for " + listed(r.foods) + ", whichever it is";
         case ReasonKind::juice_and_zest:

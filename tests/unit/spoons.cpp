@@ -27,4 +27,10 @@ TEST_CASE("spoons: what is weighed, and what has no spoon, has none") {
     CHECK(spoons("black-pepper", 0).empty());
 }
 
+TEST_CASE("spoons: a light pod is told by its part, and what is weighed is not") {
+    CHECK(spoons("habanero", 1.2).ends_with("pod"));
+    CHECK(spoons("habanero", 1.2).find("1/") == 0);
+    CHECK(spoons("habanero", 25).empty());
+}
+
 }  // namespace spoons_test

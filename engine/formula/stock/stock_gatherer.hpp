@@ -341,9 +341,7 @@ private:
 
     Reason counted_as_ready(const std::string& written, const Ingredient& ingredient, double grams) const {
         Reason taken = counted_as_fresh(written, ingredient, grams);
-        std::string done;
-        for (const auto& step : ready) done += (done.empty() ? "" : " and ") + knowledge_.preparation(step.preparation)->names.front();
-        if (!done.empty()) taken.note += " before it was " + done + ", which is not done again";
+        for (const auto& step : ready) taken.by_way.push_back(knowledge_.preparation(step.preparation)->names.front());
         return taken;
     }
 
