@@ -7,6 +7,7 @@
 #include "core/words.hpp"
 #include "knowledge/index/kinds.hpp"
 #include "knowledge/told/must_go_without.hpp"
+#include "safety/sold_clean.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 
@@ -169,6 +170,9 @@ std::vector<CautionText> cautions_of_guests(const Formula& formula, const Knowle
         }
         if (!clash.empty()) all.push_back(guest_caution(guest, ReasonKind::title_broken, guest_clash_id, clash, {}));
         if (!takes.empty()) all.push_back(guest_caution(guest, ReasonKind::title_to_be_shown, "guest-without", {}, listed(takes)));
+        for (const auto& exclusion : guest.left)
+            if (exclusion.kind && !guest.of_title && !sold_clean_in(formula, *exclusion.kind, knowledge).empty())
+                all.push_back(guest_caution(guest, ReasonKind::title_of_diet, "note-promise", {}, exclusion.kind->clean_says));
         for (const Kind* diet : diets)
             all.push_back(
                 guest_caution(guest, ReasonKind::title_of_diet, guest.of_title ? "title-promise" : "note-promise", {}, diet->note));

@@ -17,6 +17,7 @@
 #include "safety/exclusions.hpp"
 #include "safety/goes_without.hpp"
 #include "safety/left_out_words.hpp"
+#include "safety/sold_clean.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 
@@ -74,6 +75,14 @@ CautionText diet_caution(const Kind& diet, const std::string& promise, bool of_t
     reason.role = promise;
     reason.note = diet.note;
     return caution_text(std::move(reason), diet.source, {}, promise);
+}
+
+// "Gluten-free links" with oats in them.
+CautionText clean_caution(const Kind& kind, const std::string& promise) {
+    Kind told = kind;
+    told.note = kind.clean_says;
+    told.source = kind.clean_source;
+    return diet_caution(told, promise);
 }
 
 // A title may name a diet and whose it is: what the diet asks for is told once.
@@ -231,9 +240,11 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
             if (const auto milk = milk_beside_meat(formula, knowledge))
                 for (const auto& name : holding(formula, *milk, knowledge))
                     if (!contains(lines, name)) lines.push_back(name + milk_with_meat);
+        for (const auto& name : said_clean_in(formula, kind, knowledge)) std::erase(lines, name);
         if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
         else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));
+        if (!sold_clean_in(formula, kind, knowledge).empty()) all.push_back(clean_caution(kind, promise->words));
     }
     for (auto& told : cautions_of_guests(formula, knowledge))
         if (!is_told_of_diet(all, told)) all.push_back(std::move(told));

@@ -197,7 +197,7 @@ void layout(A& a, RuleSet& r) {
 template <class A>
 void layout(A& a, Kind& r) {
     a(r.id, r.takes, r.note, r.source, r.names, r.in_tongues, r.free, r.foods, r.but, r.kinds, r.plants, r.allergens, r.families, r.tissues,
-      r.species, r.alcohol, r.untreated, r.diet);
+      r.species, r.sold_clean, r.clean_says, r.clean_source, r.alcohol, r.untreated, r.diet);
 }
 template <class A>
 void layout(A& a, CasingKind& r) {

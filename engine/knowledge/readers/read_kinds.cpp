@@ -66,6 +66,9 @@ Kind kind_from(ObjectReader& r) {
     k.families = r.texts("families");
     k.tissues = enumerated_list<Tissue>(r, "tissues");
     k.species = enumerated_list<Species>(r, "species");
+    k.sold_clean = r.texts("sold_clean");
+    k.clean_says = r.text_or("clean_says");
+    k.clean_source = r.text_or("clean_source");
     k.alcohol = r.flag("alcohol");
     k.untreated = r.flag("untreated");
     k.diet = r.flag("diet");

@@ -202,9 +202,11 @@ struct Kind {
     std::vector<std::string> families;
     std::vector<Tissue> tissues;  // with `families`: of those only these
     std::vector<Species> species;
-    bool alcohol = false;    // whatever holds any
-    bool untreated = false;  // of families and tissues only what has not been prepared before it was bought
-    bool diet = false;       // its name by itself is a promise: halal
+    std::vector<std::string> sold_clean;   // allergens of it that are sold free of its others
+    std::string clean_says, clean_source;  // what is asked of them where a title promises that it is without
+    bool alcohol = false;                  // whatever holds any
+    bool untreated = false;                // of families and tissues only what has not been prepared before it was bought
+    bool diet = false;                     // its name by itself is a promise: halal
 };
 
 /// What a casing may be made of, by the words that name it; no words: a casing of which nothing is told.
