@@ -354,8 +354,7 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
             break;
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
-    for (const auto& sentence : sentences)
-        for (auto& told : told_in_sentence(sentence, knowledge)) tell_once(draft.formula.read_as, std::move(told));
+    for (auto& told : told_in_sentences(sentences, knowledge)) tell_once(draft.formula.read_as, std::move(told));
     if (const auto celsius = cooked_too_cool(sentences, std::nullopt, knowledge))
         tell_once(draft.formula.read_as, make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *celsius, "C"}}));
     const GoingWithout without(sentences, knowledge);
@@ -407,6 +406,7 @@ void take_heading(Draft& draft, std::string_view text, const std::string& where,
 }
 
 void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge) {
+    for (auto& told : told_of_eaters(title, knowledge)) tell_once(draft.formula.read_as, std::move(told));
     if (auto danger = danger_in_title(title, knowledge)) {
         danger->where = where;
         draft.troubles.add(std::move(*danger));

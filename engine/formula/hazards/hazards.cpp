@@ -339,6 +339,12 @@ bool tells_of_doneness(const Reason& told) {
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }
 
+std::vector<Reason> told_of_eaters(std::string_view title, const Knowledge& knowledge) {
+    auto told = told_hazards(title, knowledge);
+    std::erase_if(told, [](const Reason& one) { return one.role != "medicine" && one.role != "pet"; });
+    return told;
+}
+
 std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
     std::vector<Reason> told;
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))

@@ -66,6 +66,9 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge);
 
+/// Of a title only what is told of who eats it: a medicine, a dog.
+std::vector<Reason> told_of_eaters(std::string_view title, const Knowledge& knowledge);
+
 /// Whether a reason warns of judging by eye when meat is done: of no weight where a core temperature is told.
 bool tells_of_doneness(const Reason& told);
 

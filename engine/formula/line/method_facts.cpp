@@ -12,6 +12,7 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/kept_days.hpp"
 #include "formula/line/making_in_words.hpp"
 #include "formula/words/tongues.hpp"
 #include "knowledge/records/word_list.hpp"
@@ -257,8 +258,11 @@ std::optional<double> stands_too_warm(std::string_view text, const Knowledge& kn
 }
 
 // From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
-std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowledge) {
+// How long cooked links keep, or frozen meat thaws, is no rest.
+std::optional<double> rest_in(const Sentence& sentence, std::string_view before, const Knowledge& knowledge) {
     constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
+    const KeptDays kept = kept_days(sentence.text, before, knowledge);
+    if (kept.cooked || kept.kept == KeptFor::too_long || sentence.says(WordList::thaw_word, knowledge)) return std::nullopt;
     if (!sentence.says(WordList::rest_word, knowledge) || sentence.says(WordList::cooking_word, knowledge)) return std::nullopt;
     if (is_advised_against(sentence.text, knowledge)) return std::nullopt;
     if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); }))
@@ -290,6 +294,7 @@ std::optional<double> plate_in_text(std::string_view text, const Knowledge& know
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     Process told = making_in_words(method, knowledge);
     double mixing = 0;
+    std::string before;
     for (const auto& sentence : sentences_in(method)) {
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
         if (sentence.says(WordList::mixing_word, knowledge) && !sentence.says(WordList::cooking_word, knowledge))
@@ -297,9 +302,10 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
                 constexpr double longest = 30;  // judgement: longer is a rest
                 if (*minutes <= longest) mixing += *minutes;
             }
-        const auto rest = steeps_meat_in_acid(sentence.text, knowledge) ? std::nullopt : rest_in(sentence, knowledge);
+        const auto rest = steeps_meat_in_acid(sentence.text, knowledge) ? std::nullopt : rest_in(sentence, before, knowledge);
         if (rest && within("rest", *rest)) told.rest_h = rest;
         if (const auto core = core_in(sentence, knowledge)) told.core_c = core;
+        before = sentence.text;
     }
     if (mixing > 0 && within("mixing", mixing)) told.mixing_min = mixing;
     return told;
@@ -372,10 +378,22 @@ bool is_warned_of(std::string_view text, const Knowledge& knowledge) {
     });
 }
 
-}  // namespace
+constexpr std::string_view keeping_too_long = "method-keeping-long", keeping_weeks = "method-keeping-weeks";
 
-std::vector<Reason> told_in_sentence(std::string_view text, const Knowledge& knowledge) {
+// How long it says that links keep is told where they do not, raw or cooked as it says.
+void judge_keeping(std::vector<Reason>& all, std::string_view text, std::string_view before, const Knowledge& knowledge) {
+    const KeptFor kept = kept_days(text, before, knowledge).kept;
+    const auto told = kept == KeptFor::not_said ? std::nullopt : hazard_by_id(keeping_too_long, one_line(text), knowledge);
+    if (!told) return;
+    std::erase_if(all, [&](const Reason& one) { return one.note == told->note; });
+    const auto weeks = hazard_by_id(keeping_weeks, {}, knowledge);
+    const bool is_told = std::any_of(all.begin(), all.end(), [&](const Reason& one) { return weeks && one.note == weeks->note; });
+    if (kept == KeptFor::too_long && !is_told) all.push_back(*told);
+}
+
+std::vector<Reason> told_in_sentence(std::string_view text, std::string_view before, const Knowledge& knowledge) {
     auto all = told_hazards(text, knowledge);
+    judge_keeping(all, text, before, knowledge);
     const bool warned = is_warned_of(text, knowledge);
     const bool stands = !warned && stands_too_warm(text, knowledge);
     if (!warned && (stands || held_too_cool(text, knowledge)))
@@ -383,6 +401,18 @@ std::vector<Reason> told_in_sentence(std::string_view text, const Knowledge& kno
     // "Keep warm at 58 C" is hot enough by some rules and not by others.
     for (auto& told : all)
         if (Figure* hot = hot_holding_of(told)) hot->before = coolest_of_hot(text, knowledge);
+    return all;
+}
+
+}  // namespace
+
+std::vector<Reason> told_in_sentences(const std::vector<std::string>& sentences, const Knowledge& knowledge) {
+    std::vector<Reason> all;
+    std::string_view before;
+    for (const auto& sentence : sentences) {
+        for (auto& told : told_in_sentence(sentence, before, knowledge)) all.push_back(std::move(told));
+        before = sentence;
+    }
     return all;
 }
 

@@ -25,8 +25,8 @@ std::optional<double> plate_in_text(std::string_view text, const Knowledge& know
 /// Whether it is too little hangs on the rules; the hottest that some ask for is the most that is looked at.
 std::optional<double> held_too_cool(std::string_view sentence, const Knowledge& knowledge);
 
-/// The warnings of the lexicon that a sentence beside the lines calls for, by its words or by its figures.
-std::vector<Reason> told_in_sentence(std::string_view sentence, const Knowledge& knowledge);
+/// The warnings of the lexicon that the sentences of a text beside the lines call for, by their words or by their figures.
+std::vector<Reason> told_in_sentences(const std::vector<std::string>& sentences, const Knowledge& knowledge);
 
 /// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge);
