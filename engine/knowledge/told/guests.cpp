@@ -172,15 +172,19 @@ std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledg
 bool is_possessive_name(std::string_view text, std::string_view folded, const Knowledge& knowledge) {
     constexpr std::size_t longer_than_a_joint = 4;  // letters
     const auto is_large = [](std::string_view word) { return !word.empty() && word.front() >= 'A' && word.front() <= 'Z'; };
-    bool after_a_name = false, found = false;
+    bool after_a_name = false, after_kin = false, leads = true, found = false;
     for (std::size_t begin = 0; begin < text.size();) {
         const auto end = std::min(text.find(' ', begin), text.size());
         const std::string_view word = text.substr(begin, end - begin);
         begin = end + 1;
         if (found && word.size() >= longer_than_a_joint && word.front() >= 'a' && word.front() <= 'z') return true;
         const bool possessive = word.find("'s") != std::string_view::npos || word.find("\u2019s") != std::string_view::npos;
-        found = found || (after_a_name && possessive && is_large(word) && hazard_fold(word) == folded);
+        const bool is_it = possessive && is_large(word) && hazard_fold(word) == folded;
+        if (after_kin && is_it) return true;  // "Father Newborn's Links"
+        found = found || (after_a_name && is_it);
         const std::string said = fold(word);
+        after_kin = leads && is_large(word) && knowledge.in_list(WordList::person_of_an_age, said);
+        leads = false;
         after_a_name = is_large(word) && !knowledge.in_list(WordList::article, said) && !knowledge.in_list(WordList::person_word, said) &&
                        !knowledge.in_list(WordList::for_guests, said) && !knowledge.in_list(WordList::for_kin, said) &&
                        !knowledge.in_list(WordList::person_of_an_age, said);

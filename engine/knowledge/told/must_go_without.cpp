@@ -145,6 +145,11 @@ private:
         return food ? WordRow{food->names.front()} : WordRow{};
     }
 
+    // "Room temperature", "a warm room": "room" is the cream of the Dutch.
+    bool is_another_thing(std::size_t first, std::size_t last) const {
+        return listed(first, last + 1, WordList::no_promise) || (first > 0 && listed(first - 1, last, WordList::no_promise));
+    }
+
     // What is named from one word up to another, the longest name at each.
     WordRow between(std::size_t first, std::size_t last, WordRow (SaidOfWhom::*named)(std::size_t, std::size_t) const) const {
         WordRow all;
@@ -152,7 +157,7 @@ private:
             std::size_t next = at + 1;
             for (std::size_t end = std::min(last, at + longest_name); end > at; --end) {
                 const WordRow names = (this->*named)(at, end);
-                if (names.empty()) continue;
+                if (names.empty() || is_another_thing(at, end)) continue;
                 for (const auto& name : names) add_name(all, name);
                 next = end;
                 break;
@@ -227,10 +232,16 @@ private:
             for (const auto& name : allergens_between(0, words_.size())) add_name(found.foods, name);
     }
 
+    // "Avoid leaving butter out": the cook is told how to work.
+    bool is_of_work(std::size_t at) const {
+        constexpr std::size_t longer_than_a_noun = 5;  // letters
+        return at < words_.size() && words_[at].size() > longer_than_a_noun && words_[at].ends_with("ing") && food_at(at, at + 1).empty();
+    }
+
     // "Cannot have milk", "darf keine Nüsse", "verträgt Milch nicht".
     void of_what_nobody_eats(std::size_t at, MustGoWithout& found) const {
         WordRow names;
-        if (const auto length = phrase_of(at, WordList::cannot_eat, longest_phrase)) {
+        if (const auto length = phrase_of(at, WordList::cannot_eat, longest_phrase); length > 0 && !is_of_work(at + length)) {
             const std::size_t from = at + length, end = clause_end(from);
             names = allergens_between(from, end);
             if (names.empty()) names = foods_between(from, end);
