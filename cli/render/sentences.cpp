@@ -103,6 +103,12 @@ std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units un
     return words;
 }
 
+std::vector<std::string> said_first(const AdaptAnswer& a, Units units) {
+    auto words = in_full(a.first, units);
+    for (auto& one : words) one = capital(one) + ".";
+    return words;
+}
+
 std::vector<Reason> without_cautions(std::vector<Reason> read_as) {
     std::erase_if(read_as,
                   [](const Reason& told) { return told.kind == ReasonKind::hazard_told || told.kind == ReasonKind::cooked_too_cool; });

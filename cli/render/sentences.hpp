@@ -38,6 +38,8 @@ std::vector<Reason> without_cautions(std::vector<Reason> read_as);
 /// What of the reading stands before everything else: what of a list is not used, for it may not be fit to be eaten.
 std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units units);
 /// The rest of it, but for what stands among the cautions.
+/// What of an answer is said before all else.
+std::vector<std::string> said_first(const AdaptAnswer& answer, Units units);
 std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units units);
 
 /// Whether anything not looked at could still be nearer.

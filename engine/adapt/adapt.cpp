@@ -9,6 +9,7 @@
 #include "adapt/distance/met.hpp"
 #include "adapt/goals/request.hpp"
 #include "adapt/infeasibility/conflict.hpp"
+#include "adapt/infeasibility/goes_away.hpp"
 #include "adapt/infeasibility/held_at_most.hpp"
 #include "adapt/infeasibility/nearest_numbers.hpp"
 #include "adapt/infeasibility/nothing_to_take.hpp"
@@ -20,6 +21,7 @@
 #include "adapt/part_way.hpp"
 #include "adapt/salted_first.hpp"
 #include "adapt/search/search.hpp"
+#include "adapt/trimmed.hpp"
 #include "adapt/variants/drawn_plans.hpp"
 #include "adapt/variants/from_a_shop.hpp"
 #include "adapt/variants/variant_list.hpp"
@@ -407,8 +409,9 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());
     const Formula merged = with_equal_lines_merged(*marked);
-    const auto asked = with_own_ideas(request, merged, context.knowledge());
-    if (!asked) return Failure(asked.error());
+    const auto own = with_own_ideas(request, merged, context.knowledge());
+    if (!own) return Failure(own.error());
+    const std::optional<AdaptRequest> asked = with_trimmed_cuts(*own, *goals, merged, context.knowledge());
     auto stock = Stock::of(merged, *asked, context);
     if (!stock) return Failure(stock.error());
     if (const auto kept = with_doubtful_lines_kept(merged, *stock, context)) stock = Stock::of(*kept, *asked, context);
@@ -435,6 +438,8 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
         AdaptAnswer first = Adapt(sized->formula, salted->request, context, salted->goals, std::move(*stock)).answer();
         put_salted_first(answer, std::move(first), *salted, request.top);
     }
+    tell_what_is_trimmed(answer, *own, *asked, context.knowledge());
+    answer.first = wants_gone_from(answer, sized->formula, *goals, context);
     answer.scaled = sized->scaled;
     return answer;
 }

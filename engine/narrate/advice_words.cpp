@@ -176,6 +176,24 @@ std::string within_reach(const Reason& r) {
     return text + ".";
 }
 
+// "hotter cannot be had from what is there: what comes nearest is milder than your formula, capsaicinoids 1.34 -> 0.56 mg/kg; with 54 g
+// jalapeño beside it, it would be as asked"
+std::string goes_away(const Reason& r, Units units) {
+    if (r.figures.empty()) return r.about + " cannot be had from what is there";
+    std::string text = r.about + " cannot be had from what is there: what comes nearest is " +
+                       (r.note.empty() ? "further from it" : r.note) + " than your formula, " +
+                       from_to(r.figures.front(), r.figures.front().unit);
+    for (std::size_t f = 1; f < r.figures.size(); ++f)
+        text += (f == 1 ? "; with " : ", or ") + weight_in(r.figures[f].after, units) + " " + r.figures[f].what;
+    return text + (r.figures.size() > 1 ? " beside what is below it would be as asked" : "");
+}
+
+std::string trimmed_of(const Reason& r) {
+    if (r.foods.size() < 2) return "";
+    const std::string off = r.role == "skin" ? "without its skin" : "with its fat cut off";
+    return "The " + r.foods.front() + " is the " + r.foods.back() + " of your list " + off + ": weigh it as it is then.";
+}
+
 std::string weight_for_weight(const Reason& r) {
     const std::string with = r.foods.empty() ? "it" : r.foods.front(), of = r.foods.size() < 2 ? "the line" : r.foods[1];
     return "taking " + with + " for " + of + " weight for weight, unbalanced: " + r.note + " (" +
@@ -223,6 +241,10 @@ std::string advice_words(const Reason& r, Units units) {
             if (r.role == "hardly")
                 return "Hardly any of the way: with what is there all of it would cost the sausage itself, as told next.";
             return "Part of the way, and still near your sausage: who wants all of it has another one, told next.";
+        case ReasonKind::goes_away:
+            return goes_away(r, units);
+        case ReasonKind::trimmed_of:
+            return trimmed_of(r);
         case ReasonKind::by_making:
             return "Nothing to buy or weigh: this goes most of the way. Try it first, fry a little, and take the next where it is not "
                    "enough.";

@@ -62,6 +62,8 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "comes-back-as-bite",
                                                                        "salt-would-bind",
                                                                        "part-way",
+                                                                       "goes-away",
+                                                                       "trimmed-of",
                                                                        "by-making",
                                                                        "comes-back-outside",
                                                                        "acid-to-hold",

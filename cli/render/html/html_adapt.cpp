@@ -141,8 +141,8 @@ std::string how_sure(const AdaptAnswer& a) {
 std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail) {
     const AdaptAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a)) +
-                  in_short(a, engine) + own_records_note(a.base.overlay);
+    Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + first_of_all(said_first(a, detail.units)) +
+                  el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine, PresumedAs::with_kin); !presumed.empty())
         lead += el("p", {{"class", "soft"}}, presumed);

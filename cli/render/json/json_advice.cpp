@@ -124,6 +124,8 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras&
                     {"gap", num(a.gap)},
                     {"plans_visited", a.plans_visited},
                     {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine, beside); })},
+                    {"first", in_full(a.first)},
+                    {"first_reasons", json_of(a.first)},
                     {"conflict", in_full(a.conflict)},
                     {"conflict_reasons", json_of(a.conflict)},
                     {"would_give", in_full(a.would_give)},

@@ -45,8 +45,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     const AdaptAnswer a = told_in(answer, units);
     const Together all = together(a);
     const VariantPage page{a.base, engine, units, look, beside};
-    std::string text = first_of_all(told_first(a.base.read_as, units), look) + paragraph(answer_first(a), look, 0) +
-                       safety_first(all, look) + own_records(a.base.overlay, look);
+    std::string text = first_of_all(told_first(a.base.read_as, units), look) + first_of_all(said_first(a, units), look) +
+                       paragraph(answer_first(a), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     text += presumed_in_brief(a, engine, look);
     text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) + help_part(a, units, look) +

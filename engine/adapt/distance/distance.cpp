@@ -33,10 +33,11 @@ constexpr std::size_t held_count = std::size(held);
 static_assert(held_count + 8 == residual_count);
 constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
 
-constexpr double word_past = 0.2;    // noticeable differences past a word that nobody minds; judgement
-constexpr double lot_past = 1.5;     // the same of heat that is to rise: one pod is three times as hot as the next; judgement
-constexpr double past_weight = 1.4;  // who asks for a little less salt wants neither more nor less than that
-constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
+constexpr double word_past = 0.2;     // noticeable differences past a word that nobody minds; judgement
+constexpr double lot_past = 1.5;      // the same of heat that is to rise: one pod is three times as hot as the next; judgement
+constexpr double past_weight = 1.4;   // who asks for a little less salt wants neither more nor less than that
+constexpr double along_weight = 0.6;  // of the aroma that a greener one brings along; judgement
+constexpr double least_base = 1e-3;   // a relative step of a property that is next to nothing
 
 struct Dose {
     Amount amount;
@@ -89,6 +90,7 @@ Distance::Distance(const Context& context, const Material& base, const State& st
         const bool moves = !goal.condition || shortfall(goal, now, now) > 0;
         for (const Property property : {goal.property, of_batch(goal.property)}) wanted_[property] = wanted_[property] || moves;
     }
+    if (any_asks(goals_, Property::greenness, Goal::Kind::at_least)) green_along_ = context.constant("advice.floor.handful");
     ph_serves_ =
         wanted_[Property::bind] || wanted_[Property::firmness] || wanted_[Property::sourness_mmol_kg] || wanted_[Property::greenness];
 }
@@ -125,9 +127,14 @@ Residuals Distance::residuals(const Material& batch, const State& state) const {
     put_colour("colour, rested", state.rested, state_.rested);
     put_colour("colour, cooked", state.cooked, state_.cooked);
     put("aroma", aroma_distance(batch, base_, models_.aroma()) / aroma_step_);
+    if (green_along_ > 0) r[n - 1].value *= along_weight;
     const double mass = batch[Amount::mass], base_mass = base_[Amount::mass];
-    for (std::size_t d = 0; d < std::size(doses); ++d)
-        put(doses[d].what, relative_change(batch[doses[d].amount] / mass, base_[doses[d].amount] / base_mass, dose_floors_[d], dose_step_));
+    for (std::size_t d = 0; d < std::size(doses); ++d) {
+        const double was = base_[doses[d].amount] / base_mass, now = batch[doses[d].amount] / mass;
+        // Who wants it greener takes the taste of a handful of parsley along.
+        const double along = doses[d].amount == Amount::dose_nut ? 0 : green_along_;
+        put(doses[d].what, relative_change(now > was ? std::max(was, now - along) : now, was, dose_floors_[d], dose_step_));
+    }
     put("batch weight", (mass / base_mass - 1) / batch_step_);
     return r;
 }

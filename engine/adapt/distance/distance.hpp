@@ -84,6 +84,7 @@ private:
     ColourFrame rested_, cooked_;
     double colour_step_ = 0, aroma_step_ = 0, dose_step_ = 0, batch_step_ = 0, heat_step_ = 0;
     double heat_floor_ = 0, want_weight_ = 0;
+    double green_along_ = 0;               // g/g of seasoning leaf that goes with greener
     std::array<double, 3> dose_floors_{};  // of nuts, alliums and seasonings
 };
 

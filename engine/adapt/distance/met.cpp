@@ -106,8 +106,18 @@ double short_of(const WantResult& want, double value) {
 
 }  // namespace
 
+bool goes_away_from(const WantResult& want) {
+    constexpr double felt = 0.2;  // noticeable differences; judgement
+    const auto& figures = want.reason.figures;
+    if (want.met || figures.size() < 2 || !figures[0].before) return false;
+    return (short_of(want, figures[0].after) - short_of(want, *figures[0].before)) / step_of(want) > felt;
+}
+
 bool brings_nearer(const Variant& v) {
-    constexpr double unfelt = 0.02;  // noticeable differences
+    // A word is no answer where nobody tastes it; of a number every step counts.
+    constexpr double of_a_number = 0.02, of_a_word = 0.08;  // noticeable differences; judgement
+    const double unfelt =
+        std::any_of(v.wants.begin(), v.wants.end(), [](const auto& want) { return !has_slack(want); }) ? of_a_number : of_a_word;
     double nearer = 0;
     bool away = false, comes_to_be_met = false;
     for (const auto& want : v.wants) {

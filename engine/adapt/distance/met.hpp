@@ -32,6 +32,9 @@ double missed_square(const Variant& variant, double weight);
 
 bool meets_all(const Variant& variant);
 
+/// Whether a want is left clearly further off than the original has it.
+bool goes_away_from(const WantResult& want);
+
 /// Whether it brings what was asked nearer than the original is, by more than nobody would notice, and takes nothing that was asked away
 /// from it but for a want that it meets by that.
 bool brings_nearer(const Variant& variant);

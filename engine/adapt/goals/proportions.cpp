@@ -21,6 +21,7 @@ Proportions::Proportions(const Context& context, bool fish)
       leaves(share(context, "leaves")),
       binder(share(context, fish ? "fish-binder" : "binder")),
       acid(share(context, "acid")),
+      sour_pour(share(context, "sour-pour")),
       oil(share(context, "oil")),
       liquid(share(context, "liquid")),
       poured(share(context, "poured-fat")),

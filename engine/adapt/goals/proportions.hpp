@@ -21,9 +21,9 @@ struct Proportions {
     /// takes up.
     double poured_fat(const Material& per_gram) const;
 
-    double paste, leaves, binder, acid, oil, liquid, poured;  ///< of the batch
-    double raise;                                             ///< of a line that goes up for a want
-    double dose;                                              ///< times the equal dose
+    double paste, leaves, binder, acid, sour_pour, oil, liquid, poured;  ///< of the batch
+    double raise;                                                        ///< of a line that goes up for a want
+    double dose;                                                         ///< times the equal dose
 
 private:
     Proportions(const Context& context, bool fish);

@@ -7,6 +7,7 @@
 
 #include "adapt/distance/fat_wants.hpp"
 #include "adapt/moves/odd_foods.hpp"
+#include "core/contains.hpp"
 #include "knowledge/index/kinds.hpp"
 
 namespace standin {
@@ -45,6 +46,11 @@ bool to_check_on_packet(const Ingredient& food, Role role, const Stock& stock) {
     return role == Role::fat && !food.may_hold.empty() && !stock.names(food.id);
 }
 
+// Dill, mint and chives of the list: they are there for their taste, and green all the same.
+bool is_green_beside(const Ingredient& food, Role role, const Stock& stock) {
+    return role == Role::green && food.tissue == Tissue::thin_leaf && contains(food.roles, Role::green) && stock.names(food.id);
+}
+
 // Of what pours, ice and water, which no list names, by themselves: wine and milk taste of something else.
 bool may_come(const Ingredient& food, Role role, const Stock& stock) {
     return role == Role::liquid ? from_the_tap(food.id) && stock.leaves_in(food) : stock.can_bring(food);
@@ -60,8 +66,9 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
         if (swap.role == role) most = std::max(most, ++known[swap.to]);
     std::vector<Addition> all;
     for (const auto& i : knowledge.records().ingredients)
-        if (i.roles.front() == role && may_come(i, role, stock) && (role != Role::binder || i.tissue == Tissue::dry) &&
-            !price.in_formula(i) && may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
+        if ((i.roles.front() == role || is_green_beside(i, role, stock)) && may_come(i, role, stock) &&
+            (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
+            may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
     // The same with a new allergen is no other idea, unless the maker has it by him.
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });

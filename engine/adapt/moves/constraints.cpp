@@ -11,6 +11,7 @@
 #include "adapt/moves/goes_first.hpp"
 #include "adapt/moves/odd_foods.hpp"
 #include "adapt/moves/own_water.hpp"
+#include "adapt/moves/sour_pour.hpp"
 #include "core/contains.hpp"
 #include "knowledge/index/kinds.hpp"
 #include "knowledge/records/tissue.hpp"
@@ -39,6 +40,7 @@ public:
         cap_binders();
         cap_leaves();
         cap_by_the_kilo();
+        if (auto limit = sour_pour_limit(problem_, context_)) limits_.push_back(std::move(*limit));
         cap_by_law();
         hold_meat();
         fill_the_lean();

@@ -129,6 +129,16 @@ std::vector<double> lost_shares(const Problem& problem, const std::vector<double
     return lost;
 }
 
+void take_the_ideas(Problem& problem, const Stock& stock, const Context& context) {
+    const double whatever_it_costs = context.constant("advice.moves.insisted");
+    problem.insisted.assign(problem.formula.lines.size(), 0.0);
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
+        if (!stock.has_idea_for(problem.formula.lines[l])) continue;
+        problem.insisted[l] = whatever_it_costs;
+        problem.loss[l] += whatever_it_costs;
+    }
+}
+
 double lost_square(const Problem& problem, const std::vector<double>& grams) {
     if (problem.loss.empty()) return 0;
     const auto lost = lost_shares(problem, grams);

@@ -21,6 +21,9 @@ std::vector<double> losses_in(const Problem& problem, const Distance& distance, 
 /// Which share of each line a want asks to be without, and nobody misses: half of a chile where half the heat is asked for.
 std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Context& context);
 
+/// What the maker wants in a line's place comes in, whatever it costs.
+void take_the_ideas(Problem& problem, const Stock& stock, const Context& context);
+
 /// What is lost of a line of which the share `gone` is not made up for: what lies beyond what is spared, of what is not; below 0 nothing.
 double lost_of(const Problem& problem, std::size_t line, double gone);
 

@@ -86,4 +86,18 @@ double price_of_unlisted_meat(const Line& line, const Stock& stock, const Contex
     return meat && stock.listed() && !stock.names(line.ingredient) ? context.constant("advice.price.unlisted") : 0;
 }
 
+double price_beside_leaner(const Line& line, const Stock& stock, const Distance& distance, const Context& context) {
+    constexpr double clearly = 0.05;  // g/g of fat; judgement
+    const Ingredient& own = *context.knowledge().ingredient(line.ingredient);
+    if (!own.meat || own.roles.front() != Role::lean || !stock.listed() || !asks_leaner(distance.goals())) return 0;
+    const double fat = context.nominal().unit(line)[Amount::fat];
+    const auto& foods = context.knowledge().records().ingredients;
+    const bool leaner = std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
+        const bool itself_trimmed = food.made_of == own.id;
+        return food.meat && food.roles.front() == Role::lean && food.meat->species == own.meat->species && !itself_trimmed &&
+               stock.names(food.id) && stock.can_bring(food) && food.composition.fat.mid / 100 + clearly < fat;
+    });
+    return leaner ? context.constant("advice.price.passed-over") : 0;
+}
+
 }  // namespace standin

@@ -15,4 +15,7 @@ bool lists_another_cut(const Formula& formula, const Stock& stock);
 /// What raising a line costs where the list names other meat and not this: what a maker wrote down comes first.
 double price_of_unlisted_meat(const Line& line, const Stock& stock, const Context& context);
 
+/// What raising a lean line costs for who wants it leaner and has a leaner cut of the same animal by him.
+double price_beside_leaner(const Line& line, const Stock& stock, const Distance& distance, const Context& context);
+
 }  // namespace standin

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <limits>
 #include <map>
 #include <set>
 
@@ -17,6 +16,7 @@
 #include "adapt/moves/equivalents.hpp"
 #include "adapt/moves/exclusive.hpp"
 #include "adapt/moves/fair_moves.hpp"
+#include "adapt/moves/fat_back.hpp"
 #include "adapt/moves/food_price.hpp"
 #include "adapt/moves/leaner_cut.hpp"
 #include "adapt/moves/line_limits.hpp"
@@ -68,6 +68,7 @@ public:
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         hold_to_what_is_missing(problem_, !distance_.goals().empty(), stock_, price_, context_);
         take_less_where_less_is_asked(problem_, distance_);
+        put_fat_back();
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         take_lean_off(problem_, context_);
         if (distance_.goals().empty()) take_water_off(problem_, context_);
@@ -77,7 +78,7 @@ public:
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);
         problem_.spared = spared_in(problem_, distance_, context_);
         problem_.loss = losses_in(problem_, distance_, context_);
-        take_the_ideas();
+        take_the_ideas(problem_, stock_, context_);
         problem_.hard = hard_goals(distance_);
         find_equivalents(problem_, knowledge_);
         problem_.exclusive = exclusive_groups(problem_, knowledge_);
@@ -107,17 +108,6 @@ private:
         problem_.least_meat = least_share_of_meat(problem_.formula, stock_, distance_, leeway_, context_) * meat;
     }
 
-    // What the maker wants in a line's place comes in, whatever it costs.
-    void take_the_ideas() {
-        const double whatever_it_costs = context_.constant("advice.moves.insisted");
-        problem_.insisted.assign(lines().size(), 0.0);
-        for (std::size_t l = 0; l < lines().size(); ++l) {
-            if (!stock_.has_idea_for(lines()[l])) continue;
-            problem_.insisted[l] = whatever_it_costs;
-            problem_.loss[l] += whatever_it_costs;
-        }
-    }
-
     // What a want or a missing line lets us touch.
     void find_roles() {
         asked_ = roles_asked_for(
@@ -130,6 +120,14 @@ private:
                 make_up_for(Role::acid);
                 asked_.down.insert(Role::acid);
             } else if (problem_.missing[l] && is_garlicky_leaf(problem_.formula, l, distance_, context_)) make_up_for(Role::allium);
+    }
+
+    void put_fat_back() {
+        const double lost = fat_lost_with_lean(problem_, stock_, distance_, context_);
+        if (!(lost > 0)) return;
+        make_room_for_fat(problem_, lost, stock_);
+        make_up_for(Role::fat);
+        asked_.only_listed_fat = true;
     }
 
     // A stand-in for the bulk leaves some of the dose to others.
@@ -196,7 +194,8 @@ private:
             const Role moved = moved_as(role);
             if (!follows && !(reddens && down) && ((down ? asked_.down : asked_.up).count(moved) == 0 || reddens)) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
-            if (!down) move.price += price_of_unlisted_meat(line, stock_, context_);
+            if (!down)
+                move.price += price_of_unlisted_meat(line, stock_, context_) + price_beside_leaner(line, stock_, distance_, context_);
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
             if (down) move.remnant = remnant_of(line, unit(line)[Amount::capsaicinoids], base_mass_, knowledge_);
@@ -245,12 +244,12 @@ private:
 
     bool stays(std::size_t l) const { return asked_.dry_binder_stays && sets(ingredient(lines()[l])); }
 
-    // More oregano makes nothing greener.
+    // More oregano makes nothing greener, nor sage, of which no kilo takes a handful.
     bool brings_no_green(std::size_t l) {
-        const double some = context_.constant("advice.moves.no-green");
         if (role_of_line(l) != Role::herb || asked_.by_goal.count(Role::herb) == 0) return false;
+        if (place_.room_by_the_kilo(ingredient(lines()[l])) <= context_.constant("advice.place.relish") * base_mass_ / 1000) return true;
         const double green = dose_of(unit(lines()[l]), Role::green) * lines()[l].grams.mid;
-        return green < some * dose_of(distance_.base_material(), Role::green);
+        return green < context_.constant("advice.moves.no-green") * dose_of(distance_.base_material(), Role::green);
     }
 
     void replace_line(std::size_t l) {
@@ -294,7 +293,7 @@ private:
             // Juice or powder is no filling where a vegetable is to be had: it comes beside that, as a partner.
             if (filled && !place_.is_filling(l, candidate)) continue;
             if (doubtful(candidate) && has_sure_stand_in(problem_, l, stock_)) break;
-            if (!offer_stand_in(l, candidate)) continue;
+            if ((asks_leaner(distance_.goals()) && brings_fat_beside(candidate, knowledge_)) || !offer_stand_in(l, candidate)) continue;
             ++taken;
             if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l] && !(named && is_rough(candidate.swaps, knowledge_)))
                 offer_partner(l, candidate.partner->food, candidate.role);
@@ -384,7 +383,8 @@ private:
         const bool fills = place_.is_bulk(move.line) && move.fills;
         // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
-        const double share = meat ? 1 : fills || moist ? most_.paste : most_.of_batch(role);
+        const bool sourer = role == Role::acid && asked_.lift.count(role) > 0;  // as much of another as the mass takes
+        const double share = meat ? 1 : fills || moist ? most_.paste : sourer ? most_.sour_pour : most_.of_batch(role);
         const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
         const double own = lines()[move.line].grams.mid;
         const double held = !in_full ? 0 : role == Role::acid ? own : std::max(own, candidate.food.grams.mid);

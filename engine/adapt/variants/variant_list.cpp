@@ -168,13 +168,45 @@ bool hardly_carries_a_line_of(const Variant& further, const Variant& first) {
     });
 }
 
+// Whether it is what one before it is, with a line or the water trimmed besides, or without such a trim.
+bool only_trims(const Variant& further, const Variant& one) {
+    const auto trims = [](const Edit& edit) {
+        const bool water = edit.kind == EditKind::add && edit.with == "water";
+        return water || (!brings(edit) && edit.kind != EditKind::omit && edit.kind != EditKind::process);
+    };
+    const auto told_by = [](const Edit& edit, const Variant& other) {
+        return std::any_of(other.edits.begin(), other.edits.end(),
+                           [&](const Edit& o) { return o.kind == edit.kind && o.line == edit.line && o.with == edit.with; });
+    };
+    const auto beyond = [&](const Variant& a, const Variant& b, bool trim) {
+        return std::count_if(a.edits.begin(), a.edits.end(),
+                             [&](const Edit& edit) { return edit.kind != EditKind::process && trims(edit) == trim && !told_by(edit, b); });
+    };
+    const auto weighs = [](const Variant& a) {
+        return std::any_of(a.edits.begin(), a.edits.end(), [](const Edit& edit) { return edit.kind != EditKind::process; });
+    };
+    if (!weighs(further) || !weighs(one) || beyond(further, one, false) + beyond(one, further, false) > 0) return false;
+    return beyond(further, one, true) == 0 || beyond(one, further, true) == 0;
+}
+
+// Nor is what leaves a want clearly further off than the first another way to it.
+bool does_clearly_less(const Variant& further, const Variant& first) {
+    constexpr double clearly = 0.3;  // noticeable differences; judgement
+    return !meets_all(further) && still_missed(further) > still_missed(first) + clearly;
+}
+
 // The same answer with a line dropped, or with half of it changed, is no other way to do it.
 void leave_out_halves(std::vector<Variant>& variants) {
     for (std::size_t i = 1; i < variants.size();) {
         const Variant& first = variants.front();
         const bool same = variants[i].wants.empty() && tells_nothing_new(variants[i], std::span(variants).first(i));
         const bool hardly = variants[i].wants.empty() && hardly_carries_a_line_of(variants[i], first);
-        if (same || hardly || drops_a_line_of(variants[i], first)) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
+        const bool asked = !variants[i].wants.empty();
+        const bool trimmed = asked && std::any_of(variants.begin(), variants.begin() + static_cast<std::ptrdiff_t>(i),
+                                                  [&](const Variant& one) { return only_trims(variants[i], one); });
+        const bool less = asked && does_clearly_less(variants[i], first);
+        if (same || hardly || trimmed || less || drops_a_line_of(variants[i], first))
+            variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
         else ++i;
     }
 }

@@ -193,6 +193,7 @@ struct AdaptAnswer {
     double gap = 0;       ///< noticeable differences by which something unvisited could still win
     std::size_t plans_visited = 0;
     std::vector<Variant> variants;
+    std::vector<Reason> first;          ///< said before all else: a want from which the first variant goes away
     std::vector<Reason> conflict;       ///< the smallest set of demands that cannot all be met, when none can
     std::vector<Reason> would_give;     ///< what would resolve it
     std::vector<Reason> reach;          ///< then: how near each want can be come to, alone and beside the rest

@@ -70,6 +70,8 @@ enum class ReasonKind {
     comes_back_as_bite,    ///< heat without chile; a figure for each food, grams in a kilo
     salt_would_bind,       ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
     part_way,              ///< the whole of what was asked would be another sausage: this goes as far as it stays this one
+    goes_away,             ///< the first variant is further from `about` than the formula, and so `note`; figures: it, what would do
+    trimmed_of,            ///< the first of `foods` is the second, of the list, with its fat or its skin off
     by_making,             ///< nothing is weighed anew: the making alone goes most of the way
     comes_back_outside,    ///< sharpness, with acid that is not in the mass
     acid_to_hold,          ///< still too sour to hold; figures: the pH where it does, then how much of each acid it has there
