@@ -79,6 +79,18 @@ TEST_CASE("on hand: the nearer herb of the list before more of the leaf that is 
     CHECK(grams_in(v, "parsley") < 70);
 }
 
+TEST_CASE("on hand: herbs that come in for a leaf season no more than it did") {
+    for (const auto& [formula, stock] : {std::pair("Leaf (invented)\n1 kg pork shoulder\n110 g cilantro\n17 g salt\n", "culantro plenty\n"),
+                                         std::pair("Leaf (invented)\n1 kg pork shoulder\n75 g cilantro\n17 g salt\n", "culantro 10 g\n")}) {
+        const std::string line(formula);
+        const double leaf = line.find("110 g") != std::string::npos ? 110 : 75;
+        const auto v = first_for(line, std::string("no cilantro\nparsley plenty\n") + stock);
+        CAPTURE(leaf, grams_in(v, "parsley"), grams_in(v, "culantro"));
+        CHECK(grams_in(v, "parsley") > 0.3 * leaf);
+        CHECK(grams_in(v, "parsley") + 2 * grams_in(v, "culantro") < 1.02 * leaf);  // culantro is twice as strong
+    }
+}
+
 TEST_CASE("on hand: of herbs that share a place the nearest comes first, whatever else is missing") {
     const auto v =
         first_for("Forest (invented)\n2.5 kg venison\n800 g pork backfat\n8 g juniper berries\n6 g dried thyme\n20 g garlic\n58 g salt\n",

@@ -118,6 +118,16 @@ private:
         }
     }
 
+    // Culantro and parsley for coriander leaf: herbs that come in for one season no more than it did, and of the stronger less is enough.
+    void season_once(std::size_t l, double missing) {
+        const Line& line = problem_.formula.lines[l];
+        const auto seasons = [&](const Move& m) {
+            const bool one = m.kind == MoveKind::stand_in && m.line == l && contains(ingredient(m.food).roles, Role::herb);
+            return one ? m.covers->per_gram * line.grams.mid : 0.0;
+        };
+        if (contains(ingredient(line).roles, Role::herb)) share(seasons, missing);
+    }
+
     // Vegetables that come in together for one fill its place once: the acid or the green that is then short is told.
     void fill_the_place() {
         const bool greener = any_asks(distance_.goals(), Property::greenness, Goal::Kind::at_least);
@@ -133,6 +143,7 @@ private:
             for (const auto& move : problem_.moves)  // what takes more by itself may have it
                 if (fills(move) > 0) room = std::max(room, fills(move) * missing / line.grams.mid / move.covers->per_gram);
             share(fills, room);
+            season_once(l, missing);
         }
     }
 
