@@ -43,6 +43,7 @@ TEST_CASE("near twins of one kind stand as one, and give way to other ideas") {
     CHECK(rank_of("breadcrumb", 30, "rice-flour") <= dozen);
     CHECK(rank_of("egg", 50, "flaxseed") <= dozen);
     CHECK(rank_of("egg", 50, "aquafaba") <= dozen);
+    CHECK(rank_of("serrano", 15, "habanero") <= dozen);
     CHECK(rank_of("serrano", 25, "habanero") <= dozen);
     CHECK(rank_of("pork-backfat", 200, "duck-fat") <= dozen);
     CHECK(rank_of("tomatillo", 75, "sorrel") <= dozen);
