@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <filesystem>
 
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
@@ -36,6 +37,11 @@ Result<PlanMake> make_of(const std::string& text, const Call& call, const std::v
     return failure(Trouble::usage, "--make: no one formula is called \"" + name + "\"", {}, titles);
 }
 
+// A formula without a title goes by its file.
+std::string called(const std::string& path, std::size_t number) {
+    return path == "-" ? "sausage " + std::to_string(number) : std::filesystem::path(path).filename().string();
+}
+
 Result<PlanRequest> plan_request(const Call& call, Engine& engine) {
     if (!call.have) return failure(Trouble::usage, "plan needs --have FILE: the list of what there is");
     PlanRequest request;
@@ -44,6 +50,7 @@ Result<PlanRequest> plan_request(const Call& call, Engine& engine) {
     for (const auto& path : call.operands) {
         auto formula = load_formula(engine, path, call);
         if (!formula) return Failure(formula.error());
+        if (formula->title.empty()) formula->title = called(path, request.formulas.size() + 1);
         all.lines.insert(all.lines.end(), formula->lines.begin(), formula->lines.end());
         request.formulas.push_back(std::move(*formula));
     }

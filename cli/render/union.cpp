@@ -271,16 +271,37 @@ std::vector<CautionText> with_briefs(std::vector<CautionText> cautions) {
     return cautions;
 }
 
-std::string title_of(const CautionText& caution) {
+namespace {
+
+// A figure says nothing without what comes of it: "pH 5.2 raw, under 5.3: likely crumbly".
+bool tells_a_figure(const CautionText& caution) {
+    const auto& figures = caution.reason.figures;
+    return std::any_of(figures.begin(), figures.end(), [](const Figure& f) { return f.what == "value"; });
+}
+
+std::string first_sentence(const std::string& text) {
+    const std::string first = text.substr(0, text.find(". "));
+    return first.ends_with('.') ? first.substr(0, first.size() - 1) : first;
+}
+
+// A sentence that has no short beginning, or is cut within brackets, is told as it is in short.
+std::string short_title(const CautionText& caution) {
+    constexpr std::size_t long_for_a_title = 72;
     std::string title = caution.text.substr(0, caution.text.find_first_of(":;,"));
     if (title.find(' ') == std::string::npos)
         title = caution.text.substr(0, caution.text.find_first_of(":;"));  // "Garlic, herbs ... in oil"
-    title = small(title.substr(0, title.find(". ")));
-    // A sentence that has no short beginning, or is cut within brackets: what it says in short.
-    constexpr std::size_t long_for_a_title = 72;
+    title = title.substr(0, title.find(". "));
     const bool cut = std::count(title.begin(), title.end(), '(') != std::count(title.begin(), title.end(), ')');
     if ((cut || title.size() > long_for_a_title) && !caution.brief.empty())
-        title = caution.brief.substr(0, caution.brief.find_first_of(":;,"));
+        return caution.brief.substr(0, caution.brief.find_first_of(":;,"));
+    return small(title);
+}
+
+}  // namespace
+
+std::string title_of(const CautionText& caution) {
+    const std::string title =
+        tells_a_figure(caution) ? small(first_sentence(caution.brief.empty() ? caution.text : caution.brief)) : short_title(caution);
     std::vector<std::string> foods;
     if (!caution.foods.empty())
         for (const auto& said : caution.reason.foods) foods.push_back(said.substr(0, said.find(" (")));

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/has_food.hpp"
-#include "knowledge/records.hpp"
+#include "knowledge/records/records.hpp"
 
 namespace standin {
 namespace {

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/kinds.hpp"
 
 namespace standin {
 namespace {

@@ -1,7 +1,7 @@
 // Whom a dish harms for another reason than germs or an allergy, and who only sounds like one of them.
 #include <algorithm>
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "safety/promises.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"

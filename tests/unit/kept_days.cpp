@@ -1,7 +1,7 @@
 // How long a text says that links keep is judged by whether they are raw, cooked or frozen, and is no rest of the mass.
 #include "formula/line/kept_days.hpp"
 
-#include "formula/formats/reading.hpp"
+#include "formula/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

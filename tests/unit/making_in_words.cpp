@@ -71,7 +71,7 @@ TEST_CASE("the order that a method tells moves bind and cook loss") {
     const auto careful = predicted("Mix with the salt until sticky at 2 C, add the vinegar last.");
     const auto careless = predicted("Pour the vinegar over the meat first. Grind at 18 C, add the salt and stir just to combine.");
     CHECK(careful.nominal[Property::bind] > careless.nominal[Property::bind] + 10);
-    CHECK(careful.nominal[Property::cook_loss_pct] < careless.nominal[Property::loss]);
+    CHECK(careful.nominal[Property::cook_loss_pct] < careless.nominal[Property::cook_loss_pct]);
 }
 
 }  // namespace making_in_words_test

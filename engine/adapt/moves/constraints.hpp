@@ -9,12 +9,6 @@ namespace standin {
 /// binders, strong foods by the kilo, salt, and what the chosen rule set limits. `problem` has its moves already.
 std::vector<LinearConstraint> constraints_of(const Problem& problem, const Stock& stock, const Distance& distance, const Context& context);
 
-/// Grams of a move, used alone, that keep every cap (what a kilo takes, what the law allows); nothing where no cap counts it.
-std::optional<double> room_under_caps(const Problem& problem, std::size_t move);
-
-/// What stands in for a missing line comes in as far as the caps let it: its least is no more than that, or it would not come in at all.
-void take_as_far_as_caps_let(Problem& problem);
-
 /// A limit that keeps `of` at least or at most `bound` times `per`: linear, as both are sums over the batch.
 LinearConstraint ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least);
 

@@ -27,6 +27,7 @@
 #include "adapt/moves/own_water.hpp"
 #include "adapt/moves/red_hides_green.hpp"
 #include "adapt/moves/salt_follows.hpp"
+#include "adapt/moves/room_under_caps.hpp"
 #include "adapt/moves/same_line.hpp"
 #include "adapt/moves/scarce_lean.hpp"
 #include "adapt/moves/stand_in_place.hpp"
@@ -43,8 +44,7 @@
 namespace standin {
 namespace {
 
-constexpr std::size_t stand_ins_a_line = 7;
-constexpr std::size_t adds_of_a_kind = 6;
+constexpr std::size_t stand_ins_a_line = 7, adds_of_a_kind = 6;
 
 class Builder {
 public:

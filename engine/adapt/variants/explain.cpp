@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "adapt/moves/constraints.hpp"
+#include "adapt/moves/room_under_caps.hpp"
 #include "adapt/moves/fair_moves.hpp"
 #include "adapt/moves/own_water.hpp"
 #include "adapt/variants/swap_note.hpp"

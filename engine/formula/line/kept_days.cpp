@@ -8,7 +8,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/listed_word.hpp"
 #include "formula/lexer/number_text.hpp"
-#include "knowledge/word_list.hpp"
+#include "knowledge/records/word_list.hpp"
 
 namespace standin {
 namespace {

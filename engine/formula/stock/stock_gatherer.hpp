@@ -17,7 +17,7 @@
 #include "formula/food/foods_in_any_tongue.hpp"
 #include "formula/food/name_text.hpp"
 #include "formula/food/remark.hpp"
-#include "formula/formats/stock_eggs.hpp"
+#include "formula/stock/stock_eggs.hpp"
 #include "formula/hazards/hazards.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"

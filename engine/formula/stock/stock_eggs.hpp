@@ -1,7 +1,7 @@
 // Eggs on a list give white or yolk to a formula that has a line of it.
 #pragma once
 
-#include "formula/formats/stock_names.hpp"
+#include "formula/stock/stock_names.hpp"
 #include "standin/formula.hpp"
 
 namespace standin {

@@ -1,12 +1,12 @@
-#include "formula/formats/stock_eggs.hpp"
+#include "formula/stock/stock_eggs.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
 #include "core/words.hpp"
-#include "knowledge/edible.hpp"
-#include "knowledge/kinds.hpp"
+#include "knowledge/index/edible.hpp"
+#include "knowledge/index/kinds.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
