@@ -145,7 +145,9 @@ std::string amounts(const SheetStep& step, const Sheet& sheet, Units asked) {
         for (std::size_t k = i + 1; k < step.parts.size(); ++k)
             if (step.parts[k].verb == verb) add(part(step.parts[k], sheet, units), ", ");
     }
-    if (paste > 0) text += (text.empty() ? "" : "; ") + paste_of(paste, units) + " of the paste";
+    if (paste > 0)
+        text += (text.empty() ? "" : "; ") + paste_of(paste, units) +
+                (made->task == BenchTask::cut_small ? " of what was chopped" : " of the paste");
     const std::string sum = in_and_out(step, units);
     return text + (text.empty() || sum.empty() ? "" : ". ") + sum + (text.empty() && sum.empty() ? "" : ".");
 }

@@ -82,6 +82,7 @@ std::string how_it_goes_in(const std::string& role) {
 }
 
 std::string not_there(const Reason& r, Units units) {
+    if (r.role == "covered") return "none on hand; the " + r.about + " that comes in takes its place";
     if (r.figures.empty() || r.figures.front().after <= 0)
         return r.foods.empty() ? "none on hand, and nothing there stands in for it"
                                : "none on hand; nearer without it than with what swaps names for it (" + listed(r.foods) + ")";

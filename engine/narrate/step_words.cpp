@@ -67,8 +67,13 @@ constexpr std::array task_words = std::to_array<TaskWords>({
      "By itself, to a pulp; strain out pips and tough skins. Back into the cold, apart from the leaves: it goes in last.",
      "Acid that lies on the leaf turns it olive, and before the salt it keeps the meat from binding."},
     {"at-the-plate", "sauce for the plate", "", "Acid that is not in the mass cannot loosen it."},
+    {"cut-small", "chop what is fresh",
+     "By knife: herbs and leaves fine, garlic and ginger to a pulp, chiles and vegetables small, nuts and dried fruit coarse. Into the "
+     "cold, "
+     "kept apart from the meat until it is mixed.",
+     "So little makes no paste that a blade could catch, and a knife keeps it from turning dark."},
 });
-static_assert(task_words.size() == static_cast<std::size_t>(BenchTask::at_the_plate) + 1, "words for each task, in their order");
+static_assert(task_words.size() == static_cast<std::size_t>(BenchTask::cut_small) + 1, "words for each task, in their order");
 
 std::string_view cooked_so(Cook cook) {
     switch (cook) {

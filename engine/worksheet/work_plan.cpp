@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "models/ready.hpp"
 #include "safety/core_temperature.hpp"
 #include "worksheet/steps.hpp"
@@ -41,12 +42,30 @@ SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
+// A blade needs something to catch: leaf enough to colour the mass through, or as much of other wet things, or the formula has it blended.
+bool makes_a_paste(const Sheet& sheet, const SheetStep& s, const Knowledge& knowledge) {
+    constexpr double most_of_it = 0.5;  // of the leaf; judgement
+    if (sheet.formula.process.leaf_paste.value_or(0) >= most_of_it) return true;
+    double wet = 0;
+    for (const auto& part : s.parts) {
+        const Line& line = sheet.formula.lines[part.line];
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        if (has_step(line.prepared, "pureed")) return true;
+        if (food.tissue != Tissue::seed && !contains(food.already, std::string("dried"))) wet += part.grams_in;
+    }
+    return wet >= knowledge.parameter("bench.paste.least").mid * sheet.makes.batch_g;
+}
+
 SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep s = plain_step("paste", BenchTask::blend);
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
     take_in(s, sheet, knowledge, {Part::paste});
     if (!acid_goes_last(sheet)) take_in(s, sheet, knowledge, {Part::sour});
+    if (!makes_a_paste(sheet, s, knowledge)) {
+        s.task = BenchTask::cut_small;
+        return s;
+    }
     const bool seeds = std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& part) {
         return knowledge.ingredient(sheet.formula.lines[part.line].ingredient)->tissue == Tissue::seed;
     });

@@ -65,6 +65,20 @@ TEST_CASE("weights follow the preparations; what was weighed prepared is reckone
     CHECK(chains[1].grams.front() / 160 == Approx(300 / chains[0].grams.back()));
 }
 
+TEST_CASE("a little herb and garlic is chopped, much leaf is blended") {
+    static const auto engine = Engine::open({});
+    const auto task = [&](const std::string& beside) {
+        const auto read = engine->read_formula("Hill sausage\n4 kg pork shoulder\n1 kg pork back fat\n85 g salt\n" + beside, "f");
+        const Sheet sheet = engine->sheet(read.value(), {}).value();
+        const auto made = std::find_if(sheet.steps.begin(), sheet.steps.end(), [](const SheetStep& s) { return s.id == "paste"; });
+        return made == sheet.steps.end() ? BenchTask::weigh : made->task;
+    };
+    CHECK(task("30 g rosemary\n30 g garlic\n80 g walnuts\n") == BenchTask::cut_small);
+    CHECK(task("30 g parsley, pureed\n30 g garlic\n") == BenchTask::blend);
+    CHECK(task("600 g spinach, blanched, squeezed\n30 g garlic\n") == BenchTask::blend);
+    CHECK(task("600 g poblano, roasted and peeled\n30 g garlic\n") == BenchTask::blend);
+}
+
 TEST_CASE("what the grinder or the blender does anyway is no step of its own") {
     CHECK(order_of({line("pork-shoulder", 1000, {"chilled", "ground"}), line("spinach", 100, {"raw"}), line("sorrel", 80, {"pureed"})})
               .empty());

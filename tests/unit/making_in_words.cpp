@@ -22,10 +22,9 @@ Process made(const std::string& sentence) {
 }
 
 TEST_CASE("a method in words tells the order of salt and acid") {
-    for (const auto* sentence :
-         {"Mix the salt in until sticky, add the vinegar last.", "Salt first, vinegar at the end.",
-          "Mix with the salt until tacky. Then add the greens and the vinegar.", "The vinegar goes in after the salt.",
-          "Knead the meat with the salt, then pour in the white wine vinegar."})
+    for (const auto* sentence : {"Mix the salt in until sticky, add the vinegar last.", "Work in the salt first, the vinegar at the end.",
+                                 "Mix with the salt until tacky. Then add the greens and the vinegar.", "Add the vinegar after the salt.",
+                                 "Knead the meat with the salt, then pour in the white wine vinegar."})
         CHECK(made(sentence).order == Order::salt_first);
     for (const auto* sentence :
          {"Pour the vinegar over the meat first and leave overnight, then grind, add the salt and mix.",
@@ -45,7 +44,7 @@ TEST_CASE("a method in words tells how far it is mixed and how cold") {
     const auto sticky = made("Mix with the salt until sticky at 2 C.");
     CHECK(sticky.mixing_min == knowledge().parameter("reading.mixed-until-it-binds").mid);
     CHECK(sticky.mixed_at_c == 2);
-    const auto hardly = made("Meat at 18 C, stir just to combine.");
+    const auto hardly = made("Stir just to combine, meat at 18 C.");
     CHECK(hardly.mixing_min == knowledge().parameter("reading.mixed-hardly").mid);
     CHECK(hardly.mixed_at_c == 18);
     CHECK(made("Mix 4 minutes until sticky.").mixing_min == 4);  // a figure goes before a word

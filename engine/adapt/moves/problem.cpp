@@ -26,8 +26,8 @@
 #include "adapt/moves/own_first.hpp"
 #include "adapt/moves/own_water.hpp"
 #include "adapt/moves/red_hides_green.hpp"
-#include "adapt/moves/salt_follows.hpp"
 #include "adapt/moves/room_under_caps.hpp"
+#include "adapt/moves/salt_follows.hpp"
 #include "adapt/moves/same_line.hpp"
 #include "adapt/moves/scarce_lean.hpp"
 #include "adapt/moves/stand_in_place.hpp"
@@ -428,8 +428,8 @@ private:
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
             if (role == Role::fat && asked_.only_listed_fat && !stock_.names(ingredient.id)) continue;
-            if (cured(ingredient, context_) || partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient)))
-                continue;
+            const bool own_place = !asked_.by_goal.count(role) || ingredient.roles.front() != role;  // a herb stands in for its line first
+            if (cured(ingredient, context_) || partners_.count(key_of(food)) || (own_place && comes_in(ingredient))) continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = std::min(base_mass_ * (role == Role::binder && leeway_ == Leeway::all ? most_.binder : most_.added(role)),

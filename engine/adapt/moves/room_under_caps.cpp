@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <set>
 
-
 namespace standin {
 
 std::optional<double> room_under_caps(const Problem& problem, std::size_t move) {

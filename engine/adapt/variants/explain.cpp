@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <optional>
 
-#include "adapt/moves/room_under_caps.hpp"
 #include "adapt/moves/fair_moves.hpp"
 #include "adapt/moves/own_water.hpp"
+#include "adapt/moves/room_under_caps.hpp"
 #include "adapt/variants/swap_note.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
@@ -417,6 +417,23 @@ bool adds_to_one_told(std::vector<Edit>& edits, const Edit& edit) {
     return true;
 }
 
+// What swaps names for a line that is left out, and comes in all the same for what was asked, is not passed over: it takes its place.
+void tell_what_takes_the_place(std::vector<Edit>& edits, const Knowledge& knowledge) {
+    for (auto& left_out : edits) {
+        if (left_out.kind != EditKind::omit || left_out.reason.kind != ReasonKind::not_there) continue;
+        for (const auto& edit : edits) {
+            if (edit.kind != EditKind::add) continue;
+            const std::string& food = knowledge.ingredient(edit.with)->names.front();
+            if (!contains(left_out.reason.foods, food)) continue;
+            left_out.reason.role = "covered";
+            left_out.reason.about = food;
+            left_out.reason.foods.clear();
+            left_out.why = in_brief(left_out.reason);
+            break;
+        }
+    }
+}
+
 }  // namespace
 
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const std::vector<Goal>& asked, const Compared& compared,
@@ -453,6 +470,7 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.why = in_brief(edit.reason);
         if (!plain.second || !adds_to_one_told(edits, edit)) edits.push_back(std::move(edit));
     }
+    tell_what_takes_the_place(edits, context.knowledge());
     // Care in the making costs nothing and comes before anything is weighed.
     std::stable_partition(edits.begin(), edits.end(), [](const Edit& edit) { return edit.kind == EditKind::process; });
     return edits;

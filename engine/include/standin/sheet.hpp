@@ -68,6 +68,7 @@ enum class BenchTask {
     chill_minced,  ///< what comes minced
     blend_sour,    ///< sour fruit by itself
     at_the_plate,  ///< a sauce that brings back what is not in the mass
+    cut_small,     ///< by knife, what is too little for a paste
 };
 std::string_view word(BenchTask task);
 
