@@ -18,8 +18,9 @@ bool is_sold_clean(const Ingredient& food, const Kind& kind, const Knowledge& kn
     return found;
 }
 
+constexpr std::string_view said_free = "said-free";  // the kind of a hazard of the lexicon
+
 bool says_so(const Line& line) {
-    constexpr std::string_view said_free = "said-free";  // the kind of a hazard of the lexicon
     return line.declared.empty() && std::any_of(line.notes.begin(), line.notes.end(), [](const Reason& told) {
                return told.kind == ReasonKind::hazard_told && told.role == said_free;
            });

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
+#include "knowledge/index/effects.hpp"
 #include "models/ready.hpp"
 #include "safety/core_temperature.hpp"
 #include "worksheet/steps.hpp"

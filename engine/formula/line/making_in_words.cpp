@@ -78,7 +78,7 @@ std::optional<Order> order_in(const MakingClause& clause, const Knowledge& knowl
     const auto acid = acid_at(clause, knowledge), salt = salt_at(clause, knowledge);
     if (!acid && !salt) return std::nullopt;
     if (acid && salt) {
-        const auto [one, two] = std::minmax(*acid, *salt);
+        const std::size_t one = std::min(*acid, *salt), two = std::max(*acid, *salt);
         const auto between = [&](WordList list) {
             const auto at = said_at(clause, list, knowledge, one);
             return at && *at < two;
