@@ -1,7 +1,6 @@
 #!/usr/bin/env python3
-"""Runs clang-tidy (.clang-tidy) over the sources of engine and cli that changed since the branch left main, and those that include what
-changed; on main itself, in its latest commits;
-over all of them with STANDIN_TIDY_ALL=1.
+"""Runs clang-tidy (.clang-tidy) over the sources of engine and cli that changed since the branch left main, and over a source for each
+header that changed, its own where it has one; on main itself, in its latest commits; over all of them with STANDIN_TIDY_ALL=1.
 
     python3 check_tidy.py CLANG_TIDY BUILD_FOLDER
 
@@ -97,6 +96,16 @@ def included(file):
     return frozenset(found)
 
 
+def to_look_at(sources, differs):
+    """The sources that changed, and for each header that changed one that shows it."""
+    shown = {file for file in sources if file in differs}
+    for header in sorted(differs):
+        if header.suffix == ".hpp" and not any(header in included(file) for file in shown):
+            own = header.with_suffix(".cpp")
+            shown |= {own} if own in sources else set([file for file in sources if header in included(file)][:1])
+    return shown
+
+
 def main():
     tidy, build = sys.argv[1], one_by_one(pathlib.Path(sys.argv[2]).resolve())
     stamps = build / "tidy"
@@ -121,7 +130,8 @@ def main():
         return done.stdout or done.stderr
 
     sources, differs = sorted(dict(commands(build)).items()), changed()
-    todo = [(file, command) for file, command in sources if differs is None or included(file) & differs]
+    wanted = None if differs is None else to_look_at([file for file, _ in sources], differs)
+    todo = [(file, command) for file, command in sources if wanted is None or file in wanted]
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
         found = [text for text in pool.map(lambda pair: look(*pair), todo) if text]
     which = "all" if differs is None else "changed"
