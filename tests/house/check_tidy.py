@@ -65,6 +65,17 @@ def git(*words):
     return done.stdout.split("\n")
 
 
+def really_changed(base):
+    """Files that differ in more than their includes: what only moved reads as before. None where git cannot tell."""
+    lines, found, here = git("diff", "-M", "-U0", base), set(), None
+    for line in lines or ():
+        if line.startswith("+++ "):
+            here = line[6:] if line.startswith("+++ b/") else None
+        elif here and line[:1] in "+-" and not line.startswith("---") and line[1:].strip() and not re.match(r"\s*#\s*include", line[1:]):
+            found.add(here)
+    return None if lines is None else found
+
+
 def changed():
     """Files that differ from where the branch left main, or from a few commits ago; None: everything counts, as was asked."""
     if os.environ.get("STANDIN_TIDY_ALL"):
@@ -76,7 +87,7 @@ def changed():
             base = git("rev-parse", "--verify", "--quiet", f"HEAD~{LATEST}")  # on main itself nothing has left it
         if not base:
             continue
-        differs, new = git("diff", "--name-only", base[0]), git("ls-files", "--others", "--exclude-standard")
+        differs, new = really_changed(base[0]), git("ls-files", "--others", "--exclude-standard")
         if differs is not None and new is not None:
             return {root / name for name in [*differs, *new] if name}
     return set()
