@@ -411,34 +411,34 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     const Formula merged = with_equal_lines_merged(*marked);
     const auto own = with_own_ideas(request, merged, context.knowledge());
     if (!own) return Failure(own.error());
-    const std::optional<AdaptRequest> asked = with_trimmed_cuts(*own, *goals, merged, context.knowledge());
-    auto stock = Stock::of(merged, *asked, context);
+    const AdaptRequest asked = with_trimmed_cuts(*own, *goals, merged, context.knowledge());
+    auto stock = Stock::of(merged, asked, context);
     if (!stock) return Failure(stock.error());
-    if (const auto kept = with_doubtful_lines_kept(merged, *stock, context)) stock = Stock::of(*kept, *asked, context);
+    if (const auto kept = with_doubtful_lines_kept(merged, *stock, context)) stock = Stock::of(*kept, asked, context);
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
-    Adapt adapt(sized->formula, *asked, context, *goals, *stock);
+    Adapt adapt(sized->formula, asked, context, *goals, *stock);
     AdaptAnswer answer = adapt.answer();
     if (is_a_toss_up(answer)) {
         // As it stands every second batch has it: what makes it surer is told beside that.
         constexpr double surer = 0.8;
-        AdaptRequest more_sure = *asked;
+        AdaptRequest more_sure = asked;
         more_sure.sure = surer;
         put_surer_beside(answer, Adapt(sized->formula, more_sure, context, *goals, *stock).answer());
     }
     if (auto made = adapt.by_making(answer)) put_making_first(answer, std::move(*made), request.top, context);
     if (goes_too_far(answer, *goals, context)) {
-        AdaptAnswer gentle = Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way();
+        AdaptAnswer gentle = Adapt(sized->formula, asked, context, *goals, *stock, "advice.part-way.weight").part_way();
         // What is there may lead the other way before anything is asked; then it is asked for in earnest.
         if (!gentle.variants.empty() && !brings_nearer(gentle.variants.front()))
-            gentle = Adapt(sized->formula, *asked, context, *goals, *stock).part_way();
+            gentle = Adapt(sized->formula, asked, context, *goals, *stock).part_way();
         put_part_way_first(answer, std::move(gentle), request.top, context);
     }
-    if (const auto salted = with_salt(sized->formula, *asked, *goals, *stock, context)) {
+    if (const auto salted = with_salt(sized->formula, asked, *goals, *stock, context)) {
         AdaptAnswer first = Adapt(sized->formula, salted->request, context, salted->goals, std::move(*stock)).answer();
         put_salted_first(answer, std::move(first), *salted, request.top);
     }
-    tell_what_is_trimmed(answer, *own, *asked, context.knowledge());
+    tell_what_is_trimmed(answer, *own, asked, context.knowledge());
     answer.first = wants_gone_from(answer, sized->formula, *goals, context);
     answer.scaled = sized->scaled;
     return answer;

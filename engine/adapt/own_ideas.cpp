@@ -6,6 +6,7 @@
 #include "adapt/infeasibility/conflict.hpp"
 #include "adapt/own_plan.hpp"
 #include "core/contains.hpp"
+#include "core/has_food.hpp"
 #include "core/names.hpp"
 #include "knowledge/index/edible.hpp"
 #include "knowledge/index/kinds.hpp"
@@ -23,10 +24,6 @@ Inventory& list_of(AdaptRequest& request) {
         request.have->complete = false;
     }
     return *request.have;
-}
-
-bool has_food(const Inventory& have, const std::string& food) {
-    return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == food; });
 }
 
 // "Marjoram" is the dried one by itself; where the list names only a fresh bunch of it, that is meant.

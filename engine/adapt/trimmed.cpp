@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/has_food.hpp"
-#include "knowledge/records/records.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -25,10 +25,6 @@ std::optional<double> left_to_trim(const InventoryItem& item, const Formula& for
     return is_left * std::max(0.0, *item.grams - taken);
 }
 
-}  // namespace
-
-namespace {
-
 // A number is met whatever it takes: there the cuts stay as they are told.
 bool asks_leaner_in_a_word(const std::vector<Goal>& goals) { return asks_leaner(goals) && all_in_words(goals); }
 
@@ -49,7 +45,7 @@ AdaptRequest with_trimmed_cuts(AdaptRequest request, const std::vector<Goal>& go
     if (!request.have || !asks_leaner_in_a_word(goals)) return request;
     for (const bool own : {false, true})
         for (const auto& food : knowledge.records().ingredients) {
-            if (!is_trimmed_meat(food) || listed(*request.have, food.id) || has_food(formula, food.id)) continue;
+            if (!is_trimmed_meat(food) || has_food(*request.have, food.id) || has_food(formula, food.id)) continue;
             const InventoryItem* whole = listed(*request.have, food.made_of);
             if (!whole || has_food(formula, food.made_of) != own) continue;
             if (own && has_leaner(*knowledge.ingredient(food.made_of), *request.have, formula, knowledge)) continue;
@@ -68,9 +64,7 @@ void tell_what_is_trimmed(AdaptAnswer& answer, const AdaptRequest& asked, const 
     for (auto i = asked.have ? asked.have->items.size() : 0; i < trimmed.have->items.size(); ++i) {
         const Ingredient& cut = *knowledge.ingredient(trimmed.have->items[i].ingredient);
         Reason told = make_reason(ReasonKind::trimmed_of, {}, {name(cut.id), name(cut.made_of)});
-        const bool bird =
-            cut.meat->species == Species::chicken || cut.meat->species == Species::turkey || cut.meat->species == Species::duck;
-        if (bird) told.role = "skin";
+        if (is_bird(cut)) told.role = "skin";
         for (auto& variant : answer.variants)
             if (has_food(variant.formula, cut.id)) variant.gives_back.insert(variant.gives_back.begin(), told);
     }

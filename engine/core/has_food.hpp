@@ -1,4 +1,4 @@
-// Whether a formula has a food, however it is prepared.
+// Whether a formula, or a list of what is on hand, has a food, however it is prepared.
 #pragma once
 
 #include <algorithm>
@@ -10,6 +10,10 @@ namespace standin {
 
 inline bool has_food(const Formula& formula, std::string_view ingredient) {
     return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return line.ingredient == ingredient; });
+}
+
+inline bool has_food(const Inventory& have, std::string_view ingredient) {
+    return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == ingredient; });
 }
 
 }  // namespace standin

@@ -39,16 +39,12 @@ Presumption closed_out(const std::vector<std::string>& missing) {
     return {"", false, true, std::move(reason), std::move(says), missing.front() + " plenty"};
 }
 
-bool lists(const Inventory& have, const std::string& food) {
-    return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == food; });
-}
-
 // A list with several of the formula's own lines is what there is, and not only what may serve a want.
 bool goes_through_the_formula(const Formula& formula, const Inventory& have) {
     constexpr std::size_t several = 2;
     constexpr double fair_part = 0.25;  // of the lines; judgement
     const auto named = static_cast<std::size_t>(
-        std::count_if(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return lists(have, line.ingredient); }));
+        std::count_if(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return has_food(have, line.ingredient); }));
     return named >= several && static_cast<double>(named) >= fair_part * static_cast<double>(formula.lines.size());
 }
 
@@ -126,7 +122,7 @@ private:
     bool has_listed_stand_in(const Ingredient& ingredient) const {
         constexpr double near = 0.4;  // closeness; judgement
         return std::any_of(knowledge_.records().swaps.begin(), knowledge_.records().swaps.end(), [&](const Swap& swap) {
-            return swap.from == ingredient.id && swap.closeness >= near && !has_food(formula_, swap.to) && lists(have_, swap.to);
+            return swap.from == ingredient.id && swap.closeness >= near && !has_food(formula_, swap.to) && has_food(have_, swap.to);
         });
     }
 

@@ -48,6 +48,10 @@ TEST_CASE("a method in words tells how far it is mixed and how cold") {
     CHECK(hardly.mixing_min == knowledge().parameter("reading.mixed-hardly").mid);
     CHECK(hardly.mixed_at_c == 18);
     CHECK(made("Mix 4 minutes until sticky.").mixing_min == 4);  // a figure goes before a word
+    // A limit is no measure: who mixes until it is tacky and then stops has mixed it.
+    CHECK(made("Mix with the salt until tacky, do not overmix.").mixing_min == sticky.mixing_min);
+    CHECK(made("Work it until sticky. Add the parsley and mix, just until combined.").mixing_min == sticky.mixing_min);
+    CHECK_FALSE(made("Mix the meat and the salt, do not overmix.").mixing_min);
     CHECK_FALSE(made("Mix and chill to 2 C.").mixing_min);
     CHECK_FALSE(made("Cook to 72 C and serve.").mixed_at_c);
 }

@@ -9,6 +9,7 @@
 #include "adapt/moves/odd_foods.hpp"
 #include "core/contains.hpp"
 #include "knowledge/index/kinds.hpp"
+#include "knowledge/records/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -28,9 +29,6 @@ bool may_add(const Ingredient& food, Role role, const Formula& formula, const St
     });
     constexpr double is_fat = 50;  // g in 100 g, judgement: skin and caul are less
     // Of one bird into another, where the list names it.
-    const auto is_bird = [](const Ingredient& i) {
-        return i.meat && (i.meat->species == Species::chicken || i.meat->species == Species::turkey || i.meat->species == Species::duck);
-    };
     const bool birds = std::any_of(formula.lines.begin(), formula.lines.end(),
                                    [&](const Line& line) { return is_bird(*knowledge.ingredient(line.ingredient)); });
     if (birds && is_bird(food) && stock.names(food.id)) return true;

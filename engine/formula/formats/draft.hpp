@@ -70,7 +70,12 @@ struct Draft {
     std::optional<bool> limes{};      ///< whether "limón" is the lime in it; absent: not told
 
     /// Ids of the foods that its lines hold so far.
-    std::set<std::string> foods() const;
+    std::set<std::string> foods() const {
+        std::set<std::string> ids;
+        for (const auto& line : lines)
+            if (line.read && !line.beside) ids.insert(line.read->line.ingredient);
+        return ids;
+    }
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;
 };

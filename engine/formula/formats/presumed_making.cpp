@@ -16,14 +16,6 @@
 #include "knowledge/records/word_list.hpp"
 
 namespace standin {
-
-std::set<std::string> Draft::foods() const {
-    std::set<std::string> ids;
-    for (const auto& line : lines)
-        if (line.read && !line.beside) ids.insert(line.read->line.ingredient);
-    return ids;
-}
-
 namespace {
 
 bool wilts(const Ingredient& food) { return is_leaf(food.tissue); }

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/sentences.hpp"
+#include "formula/line/method_clauses.hpp"
 #include "formula/line/method_facts.hpp"
 #include "knowledge/records/word_list.hpp"
 
@@ -15,20 +16,6 @@ namespace {
 
 bool clause_says(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
     return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
-}
-
-// "Blend the spinach with ice, then fold in the chopped dill": each part of a sentence does one thing.
-std::vector<std::string> clauses_of(const std::string& sentence, const Knowledge& knowledge) {
-    std::vector<std::string> all;
-    const auto words = words_of(sentence);
-    std::size_t from = 0;
-    for (std::size_t i = 1; i < words.size(); ++i) {
-        if (words[i].segment == words[i - 1].segment && !knowledge.in_list(WordList::clause_start, words[i].folded)) continue;
-        all.push_back(sentence.substr(from, words[i].begin - from));
-        from = words[i].begin;
-    }
-    all.push_back(sentence.substr(from));
-    return all;
 }
 
 // "..., parsley and cilantro to a paste": what opens with a food goes on with what stood before.
@@ -69,8 +56,7 @@ std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& met
     for (const auto& text : method)
         for (const auto& sentence : sentences_of(text)) {
             std::vector<CutInMethod> here;
-            for (auto& clause : clauses_of(sentence, knowledge)) {
-                const auto words = words_of(clause);
+            for (auto& [clause, words] : method_clauses(sentence, WordList::clause_start, knowledge)) {
                 const auto cut = cut_in(words, knowledge);
                 const bool on = !here.empty() && goes_on(clause, knowledge);
                 if (on && (cut.empty() || cut == "pureed")) {
@@ -94,8 +80,7 @@ std::vector<HeatedInMethod> heated_in_method(const std::vector<std::string>& met
             for (std::size_t i = last_sentence; i < all.size(); ++i) all[i].peels = all[i].peels || peels;
             last_sentence = all.size();
             bool heated = false;
-            for (auto& clause : clauses_of(sentence, knowledge)) {
-                const auto words = words_of(clause);
+            for (auto& [clause, words] : method_clauses(sentence, WordList::clause_start, knowledge)) {
                 const bool here = clause_says(words, heats, knowledge) && !clause_says(words, WordList::not_done_word, knowledge) &&
                                   !names_meat(words, knowledge) && !clause_says(words, WordList::mass_word, knowledge);
                 heated = here || (heated && goes_on(clause, knowledge));  // "toast the cumin, fennel and walnuts"

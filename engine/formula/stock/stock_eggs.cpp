@@ -4,6 +4,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/has_food.hpp"
 #include "core/words.hpp"
 #include "knowledge/index/edible.hpp"
 #include "knowledge/index/kinds.hpp"
@@ -17,10 +18,6 @@ double piece_of(const Ingredient& food) {
     for (const auto& measure : food.measures)
         if (measure.measure == "piece" && (measure.note.empty() || measure.note == "large")) return measure.grams.mid;
     return 0;
-}
-
-bool is_on(const Inventory& list, const std::string& id) {
-    return std::any_of(list.items.begin(), list.items.end(), [&](const InventoryItem& item) { return item.ingredient == id; });
 }
 
 std::vector<const Ingredient*> parts_of_an_egg(const Knowledge& knowledge) {
@@ -53,7 +50,7 @@ void part_eggs(Inventory& list, const StockNamer& namer, const Knowledge& knowle
     for (const Ingredient* part : parts) {
         const double share = edible_share(egg) * piece_of(*part) / piece_of(egg);
         if (!namer.in_formula(part->id)) left_over.push_back(part->names.front());
-        else if (!is_on(list, part->id) && share > 0) {
+        else if (!has_food(list, part->id) && share > 0) {
             InventoryItem item = *whole;
             item.ingredient = part->id;
             if (item.grams) item.grams = *item.grams * share / edible_share(*part);

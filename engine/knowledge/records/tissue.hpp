@@ -39,4 +39,10 @@ inline bool is_oil(const Ingredient& food) {
     return food.roles.front() == Role::fat && food.tissue == Tissue::liquid && food.composition.fat.mid >= all_fat;
 }
 
+/// Of a bird: its meat, its skin or its fat.
+inline bool is_bird(const Ingredient& food) {
+    return food.meat &&
+           (food.meat->species == Species::chicken || food.meat->species == Species::turkey || food.meat->species == Species::duck);
+}
+
 }  // namespace standin
